@@ -1,0 +1,10 @@
+import { type Decimal, ONE } from '@scantling/decimals';
+import type { Operation } from './operation.ts';
+
+/** All inputs multiplied. */
+export const product: Operation = {
+  name: 'product',
+  evaluate: (values) => values.reduce((total: Decimal, value) => total.times(value), ONE),
+  phrase: (inputs) => inputs.join(' x '),
+  formula: (inputs) => `(${inputs.join('*')})`,
+};

@@ -1,0 +1,40 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: [
+            'packages/**/*.test.ts',
+            'apps/web/**/*.test.{ts,tsx}',
+            'tests/published/*.test.ts',
+            'tests/architecture/*.test.ts',
+          ],
+          environment: 'node',
+        },
+      },
+      {
+        test: {
+          name: 'api',
+          include: ['apps/api/**/*.test.ts', 'tests/api/*.test.ts'],
+          environment: 'node',
+          testTimeout: 30_000,
+          hookTimeout: 120_000,
+          globalSetup: ['tests/api/global-setup.ts'],
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          include: ['tests/browser/*.test.ts'],
+          environment: 'node',
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
