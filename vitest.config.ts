@@ -26,6 +26,17 @@ export default defineConfig({
         },
       },
       {
+        // The built product and the scripts, as processes of their own: needs `npm run build`.
+        test: {
+          name: 'start',
+          include: ['tests/start/*.test.ts'],
+          environment: 'node',
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+        },
+      },
+      {
         test: {
           name: 'browser',
           include: ['tests/browser/*.test.ts'],

@@ -177,3 +177,8 @@ export function complement(label: string, x: Figure<'ratio'>): Figure<'ratio'> {
 export function increment(label: string, x: Figure<'ratio'>): Figure<'ratio'> {
   return sum(label, 'ratio', [number(1), x]);
 }
+
+/** An amount in another currency, at a rate of that currency for one of the amount's own. */
+export function exchange<U extends Unit>(label: string, amount: Figure<U>, rate: Figure<'ratio'>, to: Currency): Figure<U> {
+  return { ...scale(label, amount, rate), currency: to };
+}

@@ -1,1 +1,11 @@
+export * from './board-measure/index.ts';
+export * from './conversions.ts';
+export * from './convert-quantity.ts';
+export * from './freight/index.ts';
+export { MeasureInputError } from './input-error.ts';
+export * from './lengths/index.ts';
+export * from './pricing-units/index.ts';
+export * from './read-pricing-unit.ts';
+export * from './rec20-codes.ts';
 export * from './unit.ts';
+export * from './wood/index.ts';

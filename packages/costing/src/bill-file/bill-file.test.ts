@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { EMPTY_BILL } from '../bill-of-materials/index.ts';
+import { matchBillHeaders } from './bill-columns.ts';
+import { readBill } from './read-bill.ts';
+import { writeBill } from './write-bill.ts';
+
+const numbered = (cells: ReturnType<typeof writeBill>) =>
+  cells.map((row, index) => ({ line: index + 2, cells: row }));
+const sixtyFourths = fc
+  .integer({ min: 1, max: 6400 })
+  .map((n) => `${n * 396875}`)
+  .map((micro) => String(Number(micro) / 1e6));
+
+describe('a bill as a file', () => {
+  it('comes back unchanged in either unit', () => {
+    const part = fc.record(
+      {
+        id: fc.stringMatching(/^[a-z]{1,6}$/),
+        name: fc.stringMatching(/^[A-Z][a-z]{1,9}$/),
+        quantity: fc.integer({ min: 1, max: 9 }),
+        material: fc.constant('OAK'),
+        length: sixtyFourths,
+        width: sixtyFourths,
+        thickness: fc.constantFrom('19', '20.6375', '12.7'),
+        grain: fc.constantFrom('length' as const, 'any' as const),
+        facesFinished: fc.constantFrom('none' as const, 'all' as const),
+        staves: fc.integer({ min: 1, max: 5 }),
+        isResawn: fc.boolean(),
+        edgeBand: fc.constant({
+          material: 'BAND',
+          thickness: '2',
+          longEdges: 2 as const,
+          endEdges: 1 as const,
+        }),
+        spares: fc.integer({ min: 0, max: 3 }),
+        rejectShare: fc.constantFrom('0.05', '0.1'),
+      },
+      {
+        requiredKeys: [
+          'id',
+          'name',
+          'quantity',
+          'material',
+          'length',
+          'width',
+          'thickness',
+          'grain',
+          'facesFinished',
+        ],
+      },
+    );
+    const bill = fc.record({
+      assemblies: fc.constant([{ id: 'drawer', name: 'Drawer', quantity: 2 }]),
+      parts: fc.array(part, { maxLength: 5 }),
+      components: fc.constant([
+        { id: 'knob', name: 'Knob', assembly: 'drawer', quantity: '1', material: 'KNOB' },
+      ]),
+      finishes: fc.constant([
+        { id: 'oil', name: 'Oil', material: 'OIL', coats: 2, transferEfficiency: '1', parts: ['top', 'leg'] },
+      ]),
+      consumables: fc.constant([
+        { id: 'paper', name: 'Paper', material: 'P120', quantity: '3', per: 'batch' as const },
+      ]),
+      operations: fc.constant([
+        {
+          id: 'saw',
+          name: 'Saw',
+          setupHours: '0.5',
+          runHours: '1.25',
+          elapsedHours: '0',
+          grade: 'owner',
+          machine: 'saw',
+          learningRate: '0.9',
+        },
+      ]),
+    });
+    fc.assert(
+      fc.property(bill, fc.constantFrom('mm' as const, 'in' as const), (written, unit) => {
+        expect(readBill(numbered(writeBill(written, unit)), unit)).toEqual({ bill: written, problems: [] });
+      }),
+    );
+  });
+
+  it('names line, column and mend of every unreadable cell, and then takes nothing', () => {
+    const { bill, problems } = readBill(
+      [
+        {
+          line: 2,
+          cells: {
+            row: 'part',
+            id: 'a',
+            name: 'A',
+            quantity: 'two',
+            material: 'OAK',
+            length: 'long',
+            width: '3',
+            thickness: '1',
+          },
+        },
+        { line: 3, cells: { row: 'leg', id: 'b', name: 'B' } },
+      ],
+      'in',
+    );
+    expect(bill).toBeNull();
+    expect(problems.map(({ line, column }) => [line, column])).toEqual([
+      [2, 'quantity'],
+      [2, 'length'],
+      [3, 'row'],
+    ]);
+    for (const { mend } of problems) expect(mend).not.toBe('');
+  });
+
+  it('knows its headers whatever their case and spacing, and reads an empty file as an empty bill', () => {
+    expect(matchBillHeaders(['Row', 'LENGTH_ALLOWANCE', 'colour'])).toEqual([
+      'row',
+      'length allowance',
+      null,
+    ]);
+    expect(readBill([], 'mm')).toEqual({ bill: EMPTY_BILL, problems: [] });
+  });
+});

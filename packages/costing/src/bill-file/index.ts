@@ -1,0 +1,4 @@
+export * from './bill-columns.ts';
+export * from './read-bill.ts';
+export type { BillRowProblem } from './row-cells.ts';
+export { writeBill } from './write-bill.ts';

@@ -1,0 +1,2 @@
+export * from './bill.ts';
+export * from './check-bill.ts';

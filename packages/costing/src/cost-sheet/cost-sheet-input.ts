@@ -1,0 +1,71 @@
+import type { Currency } from '@scantling/money';
+import type { Bill } from '../bill-of-materials/index.ts';
+import type { LabourGrade } from '../labour/index.ts';
+import type { ShopCosts, Tool } from '../machine-hour-rate/index.ts';
+import type { Material, MaterialForm } from '../material/index.ts';
+import type { OverheadPool } from '../overhead/index.ts';
+import type { PricePolicy } from '../price/price-policy.ts';
+
+export const COSTING_BASES = ['shop', 'commission'] as const;
+/**
+ * shop: the piece is charged what it uses, leftovers go back to stock. commission: everything is bought for
+ * this client and charged; leftovers enter stock at nil.
+ */
+export type CostingBasis = (typeof COSTING_BASES)[number];
+
+/** What the shop adds to finished sizes, and the share of bought material that ends up in parts. */
+export interface FormDefaults {
+  /** mm */
+  readonly lengthAllowance: string;
+  /** mm, once per stave */
+  readonly widthAllowance: string;
+  /** mm, both faces together, where the material is planed by the shop */
+  readonly thicknessAllowance: string;
+  readonly yieldFactor: string;
+  readonly offcutValueShare: string;
+}
+
+/** The shop's side of a cost sheet. */
+export interface ShopRates {
+  readonly grades: readonly LabourGrade[];
+  readonly machines: readonly Tool[];
+  readonly shop: ShopCosts;
+  readonly workshopOverhead: OverheadPool;
+  readonly administrationOverhead: OverheadPool;
+  readonly defaults: Readonly<Partial<Record<MaterialForm, FormDefaults>>>;
+  /** Width of a saw cut in mm. */
+  readonly kerf: string;
+  /** mm lost to a resaw cut with its re-jointing pass, and off both outer faces before the first. */
+  readonly resawKerf: string;
+  readonly resawCleanUp: string;
+}
+
+/** What is agreed for this piece beside its bill. */
+export interface CostTerms {
+  /** Carriage to the client, per batch. */
+  readonly freight: string;
+  /** Contingency as a share of works cost and administration. */
+  readonly contingency: string;
+  /** Owner's hours for quoting, buying and delivery, per batch. */
+  readonly quotingHours: string;
+  readonly buyingHours: string;
+  readonly deliveryHours: string;
+  readonly discount: string;
+  readonly policy: PricePolicy;
+  /** Round the price to a multiple of this, up or to the nearest; none when absent. */
+  readonly priceStep?: { readonly to: string; readonly direction: 'up' | 'nearest' };
+}
+
+/** Everything a cost sheet rests on. Plain data: the same input always gives the same sheet. */
+export interface CostSheetInput {
+  readonly currency: Currency;
+  /** Day whose prices are used, YYYY-MM-DD. */
+  readonly onDate: string;
+  readonly basis: CostingBasis;
+  /** Numbers of pieces, one column each. */
+  readonly quantities: readonly number[];
+  readonly bill: Bill;
+  readonly materials: readonly Material[];
+  readonly rates: ShopRates;
+  readonly terms: CostTerms;
+}

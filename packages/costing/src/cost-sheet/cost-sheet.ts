@@ -1,0 +1,150 @@
+import { type Figure, input, sum } from '@scantling/figures';
+import { CostingInputError } from '../input-error.ts';
+import { type Price, price } from '../price/index.ts';
+import { type CostClasses, costClasses, type Hours, hoursOfWork } from './cost-classes.ts';
+import type { CostSheetInput } from './cost-sheet-input.ts';
+import { type MaterialLine, materialLines } from './material-lines.ts';
+import { materialUses } from './material-uses.ts';
+import { type PartNeed, partNeed } from './part-need.ts';
+import { perPiece } from './per-piece.ts';
+import { SheetContext } from './sheet-context.ts';
+import { weightOf } from './weight.ts';
+import { ShopRateFigures, type WorkLine, workLines } from './work-lines.ts';
+
+/** The sheet at one number of pieces; amounts are for the whole batch, `perPiece` for one. */
+export interface CostColumn {
+  readonly quantity: number;
+  readonly materials: readonly MaterialLine[];
+  readonly work: readonly WorkLine[];
+  readonly hours: Hours;
+  readonly classes: CostClasses;
+  readonly price: Price;
+  readonly perPiece: {
+    readonly cost: Figure<'money'>;
+    readonly price: Figure<'money'>;
+    readonly hours: Figure<'h'>;
+  };
+}
+
+export interface CostSheet {
+  readonly input: CostSheetInput;
+  readonly columns: readonly CostColumn[];
+  readonly parts: readonly PartNeed[];
+  /** Of one piece, parts with a known density only. */
+  readonly weight: { readonly mass: Figure<'kg'>; readonly partsWithoutDensity: readonly string[] };
+}
+
+const MOST_QUANTITIES = 12;
+
+/**
+ * The costed design at every quantity asked for, on a date, under a basis.
+ * @throws CostingInputError naming the field of the input and the mend; CurrencyMismatchError; NoAnswerError
+ */
+export function costSheet(given: CostSheetInput): CostSheet {
+  checkQuantities(given.quantities);
+  const sheet = new SheetContext(given);
+  const parts = given.bill.parts.map((part, index) => partNeed(part, index, sheet));
+  const rates = new ShopRateFigures(sheet);
+  return {
+    input: given,
+    parts,
+    columns: given.quantities.map((quantity) => column(quantity, parts, rates, sheet)),
+    weight: weightOf(parts, sheet),
+  };
+}
+
+function column(
+  quantity: number,
+  parts: readonly PartNeed[],
+  rates: ShopRateFigures,
+  sheet: SheetContext,
+): CostColumn {
+  const source = { kind: 'entered', text: 'number of pieces asked for' } as const;
+  const pieces = input({
+    key: `quantity/${quantity}`,
+    label: 'pieces',
+    unit: 'ratio',
+    value: quantity,
+    source,
+  });
+  const materials = materialLines(materialUses(parts, pieces, sheet), sheet);
+  const work = workLines(quantity, pieces, rates, sheet);
+  const hours = hoursOfWork(work, sheet);
+  const classes = costClasses(materials, work, hours, sheet);
+  const priced = priceOf(materials, work, hours, classes, sheet);
+  return {
+    quantity,
+    materials,
+    work,
+    hours,
+    classes,
+    price: priced,
+    perPiece: {
+      cost: perPiece('cost of a piece', classes.costOfProduction, pieces),
+      price: perPiece('price of a piece', priced.netPrice, pieces),
+      hours: perPiece('hours of a piece', hours.work, pieces),
+    },
+  };
+}
+
+function priceOf(
+  materials: readonly MaterialLine[],
+  work: readonly WorkLine[],
+  hours: Hours,
+  classes: CostClasses,
+  sheet: SheetContext,
+): Price {
+  const { currency, terms } = sheet.input;
+  const money = (label: string, figures: readonly Figure<'money'>[]) =>
+    sum(label, 'money', figures, currency);
+  const labourOf = (isOwner: boolean) =>
+    work.filter((line) => line.isOwner === isOwner).map((line) => line.labour);
+  return price(
+    {
+      costOfProduction: classes.costOfProduction,
+      materials: money('materials, bought-in and subcontract', [
+        classes.directMaterials,
+        classes.boughtIn,
+        classes.subcontract,
+      ]),
+      labour: classes.directLabour,
+      machines: classes.machines,
+      ownerLabour: money("the owner's labour", labourOf(true)),
+      ownerHours: hours.owner,
+      avoidable: money("avoidable cost, without the owner's hours", [
+        ...materials.map((line) => line.charged),
+        ...labourOf(false),
+        ...work.flatMap((line) => (line.machine === null ? [] : [line.machine.avoidable])),
+        classes.freight,
+      ]),
+    },
+    terms,
+    { currency, source: { kind: 'entered', text: 'terms of this cost sheet' } },
+  );
+}
+
+function checkQuantities(quantities: readonly number[]): void {
+  if (quantities.length === 0 || quantities.length > MOST_QUANTITIES) {
+    throw new CostingInputError(
+      'quantities',
+      `cannot be ${quantities.length} numbers`,
+      `give 1 to ${MOST_QUANTITIES} different numbers of pieces`,
+    );
+  }
+  quantities.forEach((quantity, index) => {
+    if (!Number.isInteger(quantity) || quantity < 1 || quantity > 2000) {
+      throw new CostingInputError(
+        `quantities.${index}`,
+        `cannot be ${quantity}`,
+        'enter a whole number of pieces from 1 to 2000',
+      );
+    }
+    if (quantities.indexOf(quantity) !== index) {
+      throw new CostingInputError(
+        `quantities.${index}`,
+        `is ${quantity} again`,
+        'give each number of pieces once',
+      );
+    }
+  });
+}

@@ -1,0 +1,156 @@
+import {
+  complement,
+  derive,
+  difference,
+  divide,
+  type Figure,
+  greatest,
+  named,
+  number,
+  scale,
+  sum,
+} from '@scantling/figures';
+import type { BaseUnit } from '@scantling/units';
+import { CostingInputError } from '../input-error.ts';
+import type { Material } from '../material/index.ts';
+import { type Bought, boughtCost, chooseOffer, PRICE_UNITS, type PriceOffer } from '../price-list/index.ts';
+import type { MaterialClass, MaterialUse } from './material-use.ts';
+import type { SheetContext } from './sheet-context.ts';
+import { inPriceUnit, USE_UNITS } from './use-quantity.ts';
+
+const ZERO = number(0);
+
+/** One material of the sheet: needed, used, bought, and who pays for the difference. */
+export interface MaterialLine {
+  readonly material: Material;
+  readonly class: MaterialClass;
+  readonly offer: PriceOffer;
+  /** Why this price. */
+  readonly rule: string;
+  /** In parts, before any waste, in the unit of use. */
+  readonly needed: Figure<BaseUnit>;
+  /** Taken from what is bought, with waste, in the purchase unit. */
+  readonly used: Figure<BaseUnit>;
+  readonly bought: Figure<BaseUnit>;
+  readonly boughtCost: Figure<'money'>;
+  readonly usedCost: Figure<'money'>;
+  /** What the piece pays. charged + offcut + loss = bought, always. */
+  readonly charged: Figure<'money'>;
+  readonly offcutValue: Figure<'money'>;
+  readonly loss: Figure<'money'>;
+}
+
+/** The materials of so many pieces, one line per material and class, in the order the bill first names them. */
+export function materialLines(uses: readonly MaterialUse[], sheet: SheetContext): MaterialLine[] {
+  const groups = new Map<string, MaterialUse[]>();
+  for (const use of uses) {
+    const key = `${use.class}\n${use.material.code}`;
+    const group = groups.get(key);
+    if (group) group.push(use);
+    else groups.set(key, [use]);
+  }
+  return [...groups.values()].map((group) => materialLine(group, sheet));
+}
+
+function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): MaterialLine {
+  const [first] = uses;
+  if (first === undefined) throw new RangeError('a material line needs a use');
+  const { material } = first;
+  const needed = sum<BaseUnit>(
+    `${material.name}: needed`,
+    USE_UNITS[material.form],
+    uses.map((use) => use.quantity),
+  );
+  const taken = withWaste(material, needed, sheet);
+  const tries = new Map<PriceOffer, { used: Figure<BaseUnit>; bought: Bought }>();
+  const chosen = chooseOffer(material.offers, sheet.input.onDate, material.preferredSupplier, (offer) => {
+    const used = inPriceUnit(material, taken, offer.unit, sheet);
+    if (used === null) return null;
+    const bought = boughtCost(material.name, offer, used, material.boardContent);
+    if (bought.cost.currency !== sheet.input.currency) return null;
+    tries.set(offer, { used, bought });
+    return bought.cost.value;
+  });
+  const found = chosen === null ? undefined : tries.get(chosen.offer);
+  if (chosen === null || found === undefined) throw noPrice(first, sheet);
+  const { used, bought } = found;
+  const usedCost = derive(`${material.name}: used`, 'money', 'product', [bought.unitCost, used]);
+  return {
+    material,
+    class: first.class,
+    offer: chosen.offer,
+    rule: chosen.rule,
+    needed,
+    used,
+    bought: bought.quantity,
+    boughtCost: bought.cost,
+    usedCost,
+    ...whoPays(material, bought.cost, usedCost, chosen.rule, sheet),
+  };
+}
+
+/** "Waste w of what is bought": need / yield. Things that are counted have none. */
+function withWaste(material: Material, needed: Figure<BaseUnit>, sheet: SheetContext): Figure<BaseUnit> {
+  const { form } = material;
+  if (form === 'each' || form === 'pack' || form === 'service') return needed;
+  const share =
+    material.yieldFactor === undefined
+      ? sheet.allowance(form, 'yield', `yield of ${form}`, 'ratio', sheet.defaults(form).yieldFactor)
+      : sheet.fromMaterial(material, 'yield', `${material.name}: yield`, 'ratio', material.yieldFactor);
+  return share.value.eq(1) ? needed : divide(`${material.name}: with waste`, needed, share);
+}
+
+function whoPays(
+  material: Material,
+  bought: Figure<'money'>,
+  used: Figure<'money'>,
+  rule: string,
+  sheet: SheetContext,
+) {
+  const left = greatest(
+    `${material.name}: left over, at cost`,
+    difference('bought less used', bought, used),
+    scale('nothing', bought, ZERO),
+  );
+  if (sheet.input.basis === 'commission') {
+    return {
+      charged: named(`${material.name}: charged, all that is bought`, bought, rule),
+      offcutValue: scale(`${material.name}: leftover paid by the client, to stock at nil`, left, ZERO),
+      loss: scale(`${material.name}: loss`, left, ZERO),
+    };
+  }
+  const share =
+    material.offcutValueShare === undefined
+      ? sheet.allowance(
+          material.form,
+          'offcut-value',
+          `value of leftover ${material.form}`,
+          'ratio',
+          sheet.defaults(material.form).offcutValueShare,
+        )
+      : sheet.fromMaterial(
+          material,
+          'offcut-value',
+          `${material.name}: value of leftovers`,
+          'ratio',
+          material.offcutValueShare,
+        );
+  return {
+    charged: named(`${material.name}: charged, what is used`, used, rule),
+    offcutValue: scale(`${material.name}: leftover to stock`, left, share),
+    loss: scale(`${material.name}: loss carried by the workshop`, left, complement('share lost', share)),
+  };
+}
+
+function noPrice({ material, field }: MaterialUse, sheet: SheetContext): CostingInputError {
+  const units = [...new Set(material.offers.map((offer) => PRICE_UNITS[offer.unit]))];
+  const why =
+    material.offers.length === 0
+      ? 'no supplier has a price for it'
+      : `none of its ${material.offers.length} prices (per ${units.join(', ')}) is in force on ${sheet.input.onDate} and can be compared with ${USE_UNITS[material.form]} in ${sheet.input.currency}`;
+  return new CostingInputError(
+    `${field}.material`,
+    `names ${material.name} (${material.code}), which cannot be priced: ${why}`,
+    'import or enter a price for it, choose another date, or enter the exchange rate',
+  );
+}

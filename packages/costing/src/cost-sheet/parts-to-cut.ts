@@ -1,0 +1,52 @@
+import { complement, divide, type Figure, number, roundUp, scale, sum } from '@scantling/figures';
+import type { PartNeed } from './part-need.ts';
+import type { SheetContext } from './sheet-context.ts';
+
+/** Parts to cut for so many pieces: spares and rejects on top, in whole parts. */
+export function partsToCut(need: PartNeed, pieces: Figure<'ratio'>, sheet: SheetContext): Figure<'ratio'> {
+  const { part } = need;
+  const inOne = sheet.fromBill(
+    `part ${part.id}/quantity`,
+    `${part.name}: number`,
+    'ratio',
+    String(part.quantity),
+  );
+  const wanted = scale(`${part.name}: wanted`, inOne, ...assemblyCount(part.assembly, sheet), pieces);
+  const spares = part.spares ?? 0;
+  if (spares === 0 && part.rejectShare === undefined) return wanted;
+  const good =
+    part.rejectShare === undefined
+      ? wanted
+      : divide(
+          `${part.name}: with rejects`,
+          wanted,
+          complement(
+            'share that is good',
+            sheet.fromBill(
+              `part ${part.id}/reject-share`,
+              `${part.name}: share rejected`,
+              'ratio',
+              part.rejectShare,
+            ),
+          ),
+        );
+  const whole = roundUp(`${part.name}: whole parts`, good, number(1));
+  return sum(`${part.name}: to cut`, 'ratio', [
+    whole,
+    sheet.fromBill(`part ${part.id}/spares`, `${part.name}: spares`, 'ratio', String(spares)),
+  ]);
+}
+
+/** How many of an assembly are in a piece, where it is not one. */
+export function assemblyCount(id: string | undefined, sheet: SheetContext): Figure<'ratio'>[] {
+  const assembly = sheet.input.bill.assemblies.find((one) => one.id === id);
+  if (assembly === undefined || assembly.quantity === 1) return [];
+  return [
+    sheet.fromBill(
+      `assembly ${assembly.id}/quantity`,
+      `${assembly.name}: number`,
+      'ratio',
+      String(assembly.quantity),
+    ),
+  ];
+}

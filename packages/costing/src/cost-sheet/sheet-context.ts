@@ -1,0 +1,119 @@
+import { commonPractice, type Figure, input, type Source } from '@scantling/figures';
+import { isMoneyUnit, type Unit } from '@scantling/units';
+import { CostingInputError } from '../input-error.ts';
+import type { Material, MaterialForm } from '../material/index.ts';
+import type { CostSheetInput, FormDefaults } from './cost-sheet-input.ts';
+
+/** Looks things up by code and makes each leaf once, so that a shared input stands once in the sheet. */
+export class SheetContext {
+  readonly input: CostSheetInput;
+  readonly #leaves = new Map<string, Figure>();
+  readonly #materials = new Map<string, Material>();
+  readonly #families = new Map<string, Material[]>();
+
+  constructor(given: CostSheetInput) {
+    this.input = given;
+    for (const material of given.materials) {
+      this.#materials.set(material.code, material);
+      if (material.family === undefined) continue;
+      const family = this.#families.get(material.family);
+      if (family) family.push(material);
+      else this.#families.set(material.family, [material]);
+    }
+  }
+
+  /** @throws CostingInputError naming the field when there is no such material */
+  material(code: string, field: string): Material {
+    const found = this.#materials.get(code);
+    if (found) return found;
+    throw new CostingInputError(
+      field,
+      `names the material "${code}", which is not there`,
+      'enter the material or correct the code',
+    );
+  }
+
+  /** The material of that code, or the members of that family, thinnest first. */
+  candidates(code: string, field: string): readonly Material[] {
+    const family = this.#families.get(code);
+    if (family === undefined || this.#materials.has(code)) return [this.material(code, field)];
+    const thickness = (material: Material) => Number(material.surfacedThickness ?? material.thickness ?? 0);
+    return [...family].sort((a, b) => thickness(a) - thickness(b));
+  }
+
+  defaults(form: MaterialForm): FormDefaults {
+    return this.input.rates.defaults[form] ?? NO_ALLOWANCES;
+  }
+
+  /** A leaf with that key, made at the first asking. */
+  leaf<U extends Unit>(key: string, label: string, unit: U, value: string, source: Source): Figure<U> {
+    const known = this.#leaves.get(key);
+    if (known) return known as Figure<U>;
+    const made = input({
+      key,
+      label,
+      unit,
+      value,
+      source,
+      ...(isMoneyUnit(unit) ? { currency: this.input.currency } : {}),
+    });
+    this.#leaves.set(key, made);
+    return made;
+  }
+
+  /** A number that the bill of materials states. */
+  fromBill<U extends Unit>(key: string, label: string, unit: U, value: string): Figure<U> {
+    return this.leaf(`bill/${key}`, label, unit, value, {
+      kind: 'bill-of-materials',
+      text: `bill of materials, ${key}`,
+    });
+  }
+
+  /** A number from the record of a material. */
+  fromMaterial<U extends Unit>(
+    material: Material,
+    key: string,
+    label: string,
+    unit: U,
+    value: string,
+  ): Figure<U> {
+    return this.leaf(`material/${material.code}/${key}`, label, unit, value, {
+      kind: 'shop-rate',
+      text: `material record ${material.code}`,
+      record: `material:${material.code}`,
+    });
+  }
+
+  /** One of the shop's default allowances. */
+  allowance<U extends Unit>(
+    form: MaterialForm,
+    key: string,
+    label: string,
+    unit: U,
+    value: string,
+  ): Figure<U> {
+    return this.leaf(
+      `allowance/${form}/${key}`,
+      label,
+      unit,
+      value,
+      commonPractice(`the shop's default for ${form}`),
+    );
+  }
+
+  /** A number agreed for this piece. */
+  fromTerms<U extends Unit>(key: string, label: string, unit: U, value: string): Figure<U> {
+    return this.leaf(`terms/${key}`, label, unit, value, {
+      kind: 'entered',
+      text: 'terms of this cost sheet',
+    });
+  }
+}
+
+const NO_ALLOWANCES: FormDefaults = {
+  lengthAllowance: '0',
+  widthAllowance: '0',
+  thicknessAllowance: '0',
+  yieldFactor: '1',
+  offcutValueShare: '0',
+};

@@ -1,0 +1,9 @@
+export { type Caution, OIL_SOAKED_RAGS } from './finish-caution.ts';
+export {
+  type Coverage,
+  type FinishApplication,
+  type FinishQuantity,
+  finishQuantity,
+} from './finish-quantity.ts';
+export { type GlueQuantity, type GlueSpread, glueQuantity } from './glue-quantity.ts';
+export type { Film, FinishSystem, SpreadingUnit } from './spreading-rate.ts';

@@ -1,0 +1,16 @@
+export * from './bill-file/index.ts';
+export * from './bill-of-materials/index.ts';
+export * from './cost-sheet/index.ts';
+export * from './depreciation/index.ts';
+export * from './finish/index.ts';
+export { CostingInputError } from './input-error.ts';
+export * from './labour/index.ts';
+export { type CostingContext, LeafReader, type LeafRules } from './leaf-reader.ts';
+export * from './learning-curve/index.ts';
+export * from './machine-hour-rate/index.ts';
+export * from './material/index.ts';
+export * from './overhead/index.ts';
+export * from './price/index.ts';
+export * from './price-import/index.ts';
+export * from './price-list/index.ts';
+export * from './resaw/index.ts';

@@ -1,0 +1,1 @@
+export { type LabourGrade, type LabourRate, labourRate, labourRates } from './labour-rate.ts';

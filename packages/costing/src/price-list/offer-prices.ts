@@ -1,0 +1,107 @@
+import {
+  complement,
+  derive,
+  exchange,
+  type Figure,
+  increment,
+  input,
+  type Source,
+  scale,
+} from '@scantling/figures';
+import type { BaseUnit } from '@scantling/units';
+import { CostingInputError } from '../input-error.ts';
+import { PRICE_UNITS, type PriceOffer } from './price-offer.ts';
+
+interface Tier {
+  readonly from: Figure<BaseUnit>;
+  /** What a purchase unit costs: net, plus the tax that cannot be recovered, in the sheet's currency. */
+  readonly price: Figure<`money/${BaseUnit}`>;
+}
+
+const known = new WeakMap<PriceOffer, readonly [Tier, ...Tier[]]>();
+
+/** The breaks of an offer as figures, cheapest to compute once: every quantity column shares them. */
+export function offerPrices(offer: PriceOffer): readonly [Tier, ...Tier[]] {
+  const before = known.get(offer);
+  if (before) return before;
+  const made = makeTiers(offer);
+  known.set(offer, made);
+  return made;
+}
+
+/** Where the numbers of an offer come from, down to the line of the list. */
+export function offerSource(offer: PriceOffer): Source {
+  return {
+    kind: 'price-list',
+    text: `${offer.supplierName}, ${offer.listName} of ${offer.listDate}, line ${offer.row} (${offer.code})`,
+    record: `price-line:${offer.id}`,
+  };
+}
+
+function makeTiers(offer: PriceOffer): readonly [Tier, ...Tier[]] {
+  const unit = PRICE_UNITS[offer.unit];
+  const source = offerSource(offer);
+  const key = `price/${offer.supplier}/${offer.code}/${offer.unit}`;
+  const factor = taxFactor(offer, `${key}/tax`, source);
+  const tiers = offer.breaks.map((step): Tier => {
+    const listed = input({
+      key: `${key}/${step.from}`,
+      label: `price of ${offer.code}`,
+      unit: `money/${unit}`,
+      value: step.amount,
+      currency: offer.currency,
+      source,
+    });
+    const net = factor === null ? listed : scale(`net price of ${offer.code}`, listed, factor);
+    return {
+      from: input({
+        key: `${key}/from-${step.from}`,
+        label: 'quantity of the break',
+        unit,
+        value: step.from,
+        source,
+      }),
+      price: offer.exchange ? exchanged(offer, net, offer.exchange) : net,
+    };
+  });
+  const [first, ...more] = tiers;
+  if (first === undefined) {
+    throw new CostingInputError(`offers.${offer.id}.breaks`, 'is empty', 'give the price from quantity 0');
+  }
+  return [first, ...more];
+}
+
+/** net + what cannot be recovered, as one factor on the listed price; null where tax changes nothing. */
+function taxFactor(offer: PriceOffer, key: string, source: Source): Figure<'ratio'> | null {
+  const { tax } = offer;
+  if (Number(tax.rate) === 0) return null;
+  const leaf = (name: string, label: string, value: string) =>
+    input({ key: `${key}-${name}`, label, unit: 'ratio', value, source });
+  const rate = leaf('rate', 'tax on purchases', tax.rate);
+  const lost = complement(
+    'share of the tax that is not recovered',
+    leaf('recoverable', 'share of the tax recovered', tax.recoverableShare),
+  );
+  const kept = scale('tax that stays a cost', rate, lost);
+  const withTax = increment('net price and the tax that stays', kept);
+  if (!tax.isIncluded) return kept.value.isZero() ? null : withTax;
+  return derive('from the price with tax to what it costs', 'ratio', 'quotient', [
+    withTax,
+    increment('price with tax', rate),
+  ]);
+}
+
+function exchanged<U extends `money/${BaseUnit}`>(
+  offer: PriceOffer,
+  price: Figure<U>,
+  rate: NonNullable<PriceOffer['exchange']>,
+): Figure<U> {
+  const figure = input({
+    key: `exchange-rate/${offer.currency}/${rate.onDate}`,
+    label: `exchange rate of ${rate.onDate}`,
+    unit: 'ratio',
+    value: rate.rate,
+    source: { kind: 'exchange-rate', text: rate.source },
+  });
+  return exchange(`price in ${rate.to}`, price, figure, rate.to);
+}

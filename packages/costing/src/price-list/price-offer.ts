@@ -1,0 +1,73 @@
+import type { Currency } from '@scantling/money';
+import type { BaseUnit } from '@scantling/units';
+
+/** Purchase units by their id, with the unit a figure of them carries. */
+export const PRICE_UNITS = {
+  'board-foot': 'bd ft',
+  'thousand-board-feet': 'MBF',
+  'cubic-metre': 'm3',
+  'linear-foot': 'lin ft',
+  'linear-metre': 'lin m',
+  'square-foot': 'ft2',
+  'square-metre': 'm2',
+  sheet: 'sheet',
+  each: 'each',
+  pack: 'pack',
+  litre: 'l',
+  'us-gallon': 'gal',
+  kilogram: 'kg',
+  pound: 'lb',
+  hour: 'h',
+} as const satisfies Record<string, BaseUnit>;
+export type PriceUnit = keyof typeof PRICE_UNITS;
+
+export const BREAK_KINDS = ['all-units', 'incremental'] as const;
+/** all-units: the break's price holds for everything bought. incremental: only for what lies beyond the break. */
+export type BreakKind = (typeof BREAK_KINDS)[number];
+
+export interface PriceBreak {
+  /** Quantity in the offer's unit from which the amount holds; the first is 0. */
+  readonly from: string;
+  readonly amount: string;
+}
+
+/** One supplier's price of a material on one dated list: all breaks of supplier + code + unit. */
+export interface PriceOffer {
+  /** Id of the price line of the first break. */
+  readonly id: string;
+  readonly supplier: string;
+  readonly supplierName: string;
+  readonly listName: string;
+  /** Day the list is dated, YYYY-MM-DD. */
+  readonly listDate: string;
+  /** Last day it holds. */
+  readonly validTo?: string;
+  /** Day from which a later complete list without it has ended it. */
+  readonly endedFrom?: string;
+  readonly code: string;
+  readonly row: number;
+  readonly unit: PriceUnit;
+  readonly currency: Currency;
+  readonly breakKind: BreakKind;
+  readonly breaks: readonly PriceBreak[];
+  /** Sold in multiples of this quantity only. */
+  readonly packSize?: string;
+  readonly minimumQuantity?: string;
+  readonly leadDays?: number;
+  readonly tax: PurchaseTax;
+  /** Into the sheet's currency, where the offer is in another. */
+  readonly exchange?: {
+    readonly to: Currency;
+    readonly rate: string;
+    readonly onDate: string;
+    readonly source: string;
+  };
+}
+
+/** Tax on a purchase; rate and share as decimal text from 0 to 1. */
+export interface PurchaseTax {
+  readonly isIncluded: boolean;
+  readonly rate: string;
+  /** Share of it that the workshop gets back. */
+  readonly recoverableShare: string;
+}

@@ -1,0 +1,1 @@
+export { type Resawing, type ResawnLeaves, resaw } from './resaw.ts';

@@ -1,0 +1,3 @@
+export * from './format-length.ts';
+export * from './parse-length.ts';
+export * from './unreadable-length-error.ts';
