@@ -179,6 +179,11 @@ export function increment(label: string, x: Figure<'ratio'>): Figure<'ratio'> {
 }
 
 /** An amount in another currency, at a rate of that currency for one of the amount's own. */
-export function exchange<U extends Unit>(label: string, amount: Figure<U>, rate: Figure<'ratio'>, to: Currency): Figure<U> {
+export function exchange<U extends Unit>(
+  label: string,
+  amount: Figure<U>,
+  rate: Figure<'ratio'>,
+  to: Currency,
+): Figure<U> {
   return { ...scale(label, amount, rate), currency: to };
 }

@@ -1,5 +1,6 @@
 import { acquisitionCostRunner, scheduleRunner, taxTableRunner } from './depreciation.ts';
 import { finishQuantityRunner, glueQuantityRunner } from './finish.ts';
+import { jobCostRunner } from './job-cost.ts';
 import { firstUnitRunner, learningCurveRunner } from './learning-curve.ts';
 import { machineHourRateRunner } from './machine-hour-rate.ts';
 import type { Runner } from './runner.ts';
@@ -11,6 +12,7 @@ export const COSTING_RUNNERS: Readonly<Record<string, Runner>> = {
   'costing/depreciation-schedule': scheduleRunner,
   'costing/tax-table': taxTableRunner,
   'costing/machine-hour-rate': machineHourRateRunner,
+  'costing/job-cost': jobCostRunner,
   'costing/labour-rate': labourRateRunner,
   'costing/overhead-rate': overheadRateRunner,
   'costing/overhead-charge': overheadChargeRunner,

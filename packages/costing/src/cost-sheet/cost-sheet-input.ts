@@ -30,6 +30,8 @@ export interface ShopRates {
   readonly grades: readonly LabourGrade[];
   readonly machines: readonly Tool[];
   readonly shop: ShopCosts;
+  /** Reading of the average investment in machines; the forestry handbooks' when absent. */
+  readonly averageInvestment?: 'forestry' | 'simple';
   readonly workshopOverhead: OverheadPool;
   readonly administrationOverhead: OverheadPool;
   readonly defaults: Readonly<Partial<Record<MaterialForm, FormDefaults>>>;

@@ -49,7 +49,7 @@ export class ShopRateFigures {
   machine(code: string, field: string): { replacement: MachineHourRate; marginal: MachineHourRate } {
     const known = this.#machines.get(code);
     if (known) return known;
-    const { machines, shop } = this.#sheet.input.rates;
+    const { machines, shop, averageInvestment = 'forestry' } = this.#sheet.input.rates;
     const tool = machines.find((one) => one.id === code);
     if (tool === undefined) {
       throw new CostingInputError(
@@ -58,7 +58,7 @@ export class ShopRateFigures {
         'enter the tool or correct the code',
       );
     }
-    const options = { context: { currency: this.#sheet.input.currency }, shop };
+    const options = { context: { currency: this.#sheet.input.currency }, shop, averageInvestment };
     const made = {
       replacement: machineHourRate(tool, 'replacement', options),
       marginal: machineHourRate(tool, 'marginal', options),

@@ -1,0 +1,193 @@
+import type { Handler } from '../handle.ts';
+import { answerCreateApiToken } from './api-tokens/create-api-token.ts';
+import { answerListApiTokens } from './api-tokens/list-api-tokens.ts';
+import { answerRevokeApiToken } from './api-tokens/revoke-api-token.ts';
+import { answerBoardMeasure } from './calculations/board-measure.ts';
+import { answerCostSheet } from './calculations/cost-sheet.ts';
+import { answerDepreciationSchedule } from './calculations/depreciation-schedule.ts';
+import { answerFinishQuantity } from './calculations/finish-quantity.ts';
+import { answerLabourRate } from './calculations/labour-rate.ts';
+import { answerLearningCurve } from './calculations/learning-curve.ts';
+import { answerMachineHourRate } from './calculations/machine-hour-rate.ts';
+import { answerOverheadRate } from './calculations/overhead-rate.ts';
+import { answerPrice } from './calculations/price.ts';
+import { answerResaw } from './calculations/resaw.ts';
+import { answerCreateClient } from './clients/create-client.ts';
+import { answerEditClient } from './clients/edit-client.ts';
+import { answerGetClient } from './clients/get-client.ts';
+import { answerListClients } from './clients/list-clients.ts';
+import { answerRemoveClient } from './clients/remove-client.ts';
+import { answerCreateCostSheet } from './cost-sheets/create-cost-sheet.ts';
+import { answerEditCostSheet } from './cost-sheets/edit-cost-sheet.ts';
+import { answerGetCostSheet } from './cost-sheets/get-cost-sheet.ts';
+import { answerListCostSheets } from './cost-sheets/list-cost-sheets.ts';
+import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
+import { answerWorkOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { answerLoadDemo } from './demo/load-demo.ts';
+import { answerRemoveDemo } from './demo/remove-demo.ts';
+import { answerCreateDesign } from './designs/create-design.ts';
+import { answerEditDesign } from './designs/edit-design.ts';
+import { answerExportBill } from './designs/export-bill.ts';
+import { answerGetDesign } from './designs/get-design.ts';
+import { answerImportBill } from './designs/import-bill.ts';
+import { answerListDesigns } from './designs/list-designs.ts';
+import { answerRemoveDesign } from './designs/remove-design.ts';
+import { answerCreateExchangeRate } from './exchange-rates/create-exchange-rate.ts';
+import { answerListExchangeRates } from './exchange-rates/list-exchange-rates.ts';
+import { answerCreateLabourGrade } from './labour-grades/create-labour-grade.ts';
+import { answerEditLabourGrade } from './labour-grades/edit-labour-grade.ts';
+import { answerGetLabourGrade } from './labour-grades/get-labour-grade.ts';
+import { answerGetLabourRates } from './labour-grades/get-labour-rates.ts';
+import { answerListLabourGrades } from './labour-grades/list-labour-grades.ts';
+import { answerRemoveLabourGrade } from './labour-grades/remove-labour-grade.ts';
+import { answerCreateMaterial } from './materials/create-material.ts';
+import { answerEditMaterial } from './materials/edit-material.ts';
+import { answerGetMaterial } from './materials/get-material.ts';
+import { answerListMaterials } from './materials/list-materials.ts';
+import { answerRemoveMaterial } from './materials/remove-material.ts';
+import { answerCreateOverheadAmount } from './overhead/create-overhead-amount.ts';
+import { answerEditOverheadAmount } from './overhead/edit-overhead-amount.ts';
+import { answerGetOverheadAmount } from './overhead/get-overhead-amount.ts';
+import { answerGetOverheadRecovery } from './overhead/get-overhead-recovery.ts';
+import { answerListOverheadAmounts } from './overhead/list-overhead-amounts.ts';
+import { answerRemoveOverheadAmount } from './overhead/remove-overhead-amount.ts';
+import { answerCreatePerson } from './people/create-person.ts';
+import { answerEditPerson } from './people/edit-person.ts';
+import { answerGetPerson } from './people/get-person.ts';
+import { answerListPeople } from './people/list-people.ts';
+import { answerRemovePerson } from './people/remove-person.ts';
+import { answerApplyPriceImport } from './price-lists/apply-price-import.ts';
+import { answerCreatePriceList } from './price-lists/create-price-list.ts';
+import { answerDiscardPriceImport } from './price-lists/discard-price-import.ts';
+import { answerGetPriceImport } from './price-lists/get-price-import.ts';
+import { answerLinkSupplierItem } from './price-lists/link-supplier-item.ts';
+import { answerListMaterialPrices } from './price-lists/list-material-prices.ts';
+import { answerListPriceImportRows } from './price-lists/list-price-import-rows.ts';
+import { answerListPriceLines } from './price-lists/list-price-lines.ts';
+import { answerListPriceLists } from './price-lists/list-price-lists.ts';
+import { answerListSupplierItems } from './price-lists/list-supplier-items.ts';
+import { answerMapPriceImport } from './price-lists/map-price-import.ts';
+import { answerPastePriceImport } from './price-lists/paste-price-import.ts';
+import { answerStartPriceImport } from './price-lists/start-price-import.ts';
+import { answerGetHealth } from './service/get-health.ts';
+import { answerGetReadiness } from './service/get-readiness.ts';
+import { answerGetSession } from './sign-in/get-session.ts';
+import { answerSetUpOwner } from './sign-in/set-up-owner.ts';
+import { answerCreateSupplier } from './suppliers/create-supplier.ts';
+import { answerEditSupplier } from './suppliers/edit-supplier.ts';
+import { answerGetSupplier } from './suppliers/get-supplier.ts';
+import { answerListSuppliers } from './suppliers/list-suppliers.ts';
+import { answerRemoveSupplier } from './suppliers/remove-supplier.ts';
+import { answerCreateTool } from './tools/create-tool.ts';
+import { answerDownloadToolRegister } from './tools/download-tool-register.ts';
+import { answerEditTool } from './tools/edit-tool.ts';
+import { answerGetTool } from './tools/get-tool.ts';
+import { answerGetToolRates } from './tools/get-tool-rates.ts';
+import { answerGetToolRegister } from './tools/get-tool-register.ts';
+import { answerGetToolSchedule } from './tools/get-tool-schedule.ts';
+import { answerListTools } from './tools/list-tools.ts';
+import { answerRemoveTool } from './tools/remove-tool.ts';
+import { answerChangeRole } from './users/change-role.ts';
+import { answerCreateUser } from './users/create-user.ts';
+import { answerListUsers } from './users/list-users.ts';
+import { answerRemoveUser } from './users/remove-user.ts';
+import { answerEditWorkshop } from './workshop/edit-workshop.ts';
+import { answerGetWorkshop } from './workshop/get-workshop.ts';
+
+/** The function that answers each contract, one line each. */
+export const ALL_HANDLERS: readonly Handler[] = [
+  answerGetHealth,
+  answerGetReadiness,
+  answerGetSession,
+  answerSetUpOwner,
+  answerListUsers,
+  answerCreateUser,
+  answerChangeRole,
+  answerRemoveUser,
+  answerListApiTokens,
+  answerCreateApiToken,
+  answerRevokeApiToken,
+  answerLoadDemo,
+  answerRemoveDemo,
+  answerListDesigns,
+  answerGetDesign,
+  answerCreateDesign,
+  answerEditDesign,
+  answerRemoveDesign,
+  answerImportBill,
+  answerExportBill,
+  answerListCostSheets,
+  answerGetCostSheet,
+  answerCreateCostSheet,
+  answerEditCostSheet,
+  answerRemoveCostSheet,
+  answerWorkOutCostSheet,
+  answerEditWorkshop,
+  answerGetWorkshop,
+  answerCreateTool,
+  answerEditTool,
+  answerGetTool,
+  answerListTools,
+  answerRemoveTool,
+  answerCreateLabourGrade,
+  answerEditLabourGrade,
+  answerGetLabourGrade,
+  answerListLabourGrades,
+  answerRemoveLabourGrade,
+  answerCreatePerson,
+  answerEditPerson,
+  answerGetPerson,
+  answerListPeople,
+  answerRemovePerson,
+  answerCreateOverheadAmount,
+  answerEditOverheadAmount,
+  answerGetOverheadAmount,
+  answerListOverheadAmounts,
+  answerRemoveOverheadAmount,
+  answerCreateClient,
+  answerEditClient,
+  answerGetClient,
+  answerListClients,
+  answerRemoveClient,
+  answerDownloadToolRegister,
+  answerGetToolRates,
+  answerGetToolRegister,
+  answerGetToolSchedule,
+  answerGetLabourRates,
+  answerGetOverheadRecovery,
+  answerPrice,
+  answerCreateExchangeRate,
+  answerListExchangeRates,
+  answerCreateMaterial,
+  answerEditMaterial,
+  answerGetMaterial,
+  answerListMaterials,
+  answerRemoveMaterial,
+  answerApplyPriceImport,
+  answerCreatePriceList,
+  answerDiscardPriceImport,
+  answerGetPriceImport,
+  answerLinkSupplierItem,
+  answerListMaterialPrices,
+  answerListPriceImportRows,
+  answerListPriceLines,
+  answerListPriceLists,
+  answerListSupplierItems,
+  answerMapPriceImport,
+  answerPastePriceImport,
+  answerStartPriceImport,
+  answerCreateSupplier,
+  answerEditSupplier,
+  answerGetSupplier,
+  answerListSuppliers,
+  answerRemoveSupplier,
+  answerCostSheet,
+  answerBoardMeasure,
+  answerDepreciationSchedule,
+  answerFinishQuantity,
+  answerLabourRate,
+  answerLearningCurve,
+  answerMachineHourRate,
+  answerOverheadRate,
+  answerResaw,
+];

@@ -1,0 +1,71 @@
+import {
+  type Bill,
+  MATERIAL_FORMS,
+  type Material,
+  type MaterialForm,
+  type PriceOffer,
+} from '@scantling/costing';
+import type { Database } from '../../database/connect.ts';
+import type { Material as MaterialRow, Prisma, Supplier } from '../../generated/prisma/client.ts';
+
+type Row = MaterialRow & { preferredSupplier: Pick<Supplier, 'code'> | null };
+
+/** Codes of materials and families that a bill names. */
+function codesIn(bill: Bill): string[] {
+  const codes = [
+    ...bill.parts.flatMap((part) => [part.material, part.edgeBand?.material, part.veneer?.material]),
+    ...[...bill.components, ...bill.finishes, ...bill.consumables].map((row) => row.material),
+  ];
+  return [...new Set(codes.filter((code) => code !== undefined))];
+}
+
+/** The records behind a bill's materials; a family brings all its members. */
+export async function materialRows(database: Database, bill: Bill): Promise<Row[]> {
+  const codes = codesIn(bill);
+  return database.material.findMany({
+    where: { OR: [{ code: { in: codes } }, { family: { in: codes } }] },
+    include: { preferredSupplier: { select: { code: true } } },
+    orderBy: { code: 'asc' },
+  });
+}
+
+function formOf(text: string): MaterialForm {
+  return MATERIAL_FORMS.find((form) => form === text) ?? 'each';
+}
+
+/** A material as costing sees it, with the offers for it. */
+export function toCostingMaterial(row: Row, offers: readonly PriceOffer[]): Material {
+  const optional = {
+    family: row.family,
+    nominalThickness: text(row.nominalThicknessMm),
+    surfacedThickness: text(row.surfacedThicknessMm),
+    thickness: text(row.thicknessMm),
+    width: text(row.widthMm),
+    length: text(row.lengthMm),
+    density: text(row.densityKgM3),
+    yieldFactor: text(row.yieldFactor),
+    offcutValueShare: text(row.offcutValueShare),
+    packContent: text(row.packContent),
+    boardContent: text(row.boardContent),
+    preferredSupplier: row.preferredSupplier?.code,
+    ...finishOf(row.finish),
+  };
+  const given = Object.fromEntries(
+    Object.entries(optional).filter(([, value]) => value !== null && value !== undefined),
+  );
+  return { code: row.code, name: row.name, form: formOf(row.form), offers, ...given };
+}
+
+function text(value: Prisma.Decimal | null): string | null {
+  return value === null ? null : value.toFixed();
+}
+
+function finishOf(finish: Prisma.JsonValue) {
+  if (finish === null || typeof finish !== 'object' || Array.isArray(finish)) return {};
+  const { volumeSolids, coverageM2PerL, coverageIsTheoretical } = finish;
+  return {
+    volumeSolids: typeof volumeSolids === 'string' ? volumeSolids : null,
+    coverage: typeof coverageM2PerL === 'string' ? coverageM2PerL : null,
+    isCoverageTheoretical: typeof coverageIsTheoretical === 'boolean' ? coverageIsTheoretical : null,
+  };
+}

@@ -1,0 +1,75 @@
+import { Readable } from 'node:stream';
+import { costSheetFields, givenName, unitSystemSchema } from '@scantling/contracts';
+import type { Bill } from '@scantling/costing';
+import { z } from 'zod';
+import type { Prisma } from '../../generated/prisma/client.ts';
+import { lengthUnitOf, readBillFile } from '../designs/bill-file.ts';
+import { addRevision } from '../designs/design-records.ts';
+import { requireKnownCodes } from '../designs/known-codes.ts';
+import { demoFile, demoJson, demoRows } from './demo-files.ts';
+
+const designRow = z.strictObject({
+  code: z.string(),
+  name: givenName,
+  description: z.string().default(''),
+  unitSystem: unitSystemSchema,
+  bill: z.string(),
+});
+
+const { designId: _design, clientId: _client, ...sheetFields } = costSheetFields;
+const sheetsSchema = z.array(
+  z.strictObject({ ...sheetFields, design: z.string(), client: givenName.nullable() }),
+);
+
+/** @throws Error naming the file and line, which only a changed demo file can cause */
+async function readDemoBill(file: string, unitSystem: string): Promise<Bill> {
+  const content = Readable.from([await demoFile(file)]);
+  const { bill, problems } = await readBillFile({ name: file, content }, lengthUnitOf(unitSystem));
+  if (bill !== null) return bill;
+  const lines = problems.map(({ line, column, message }) => `line ${line}, ${column}: ${message}`);
+  throw new Error(`prisma/demo/${file} cannot be read: ${lines.join('; ')}`);
+}
+
+/** Designs with their bills, read from files as a person's would be; ids by code. */
+export async function enterDesigns(
+  transaction: Prisma.TransactionClient,
+  createdBy: string,
+): Promise<Map<string, string>> {
+  const ids = new Map<string, string>();
+  for (const row of await demoRows('designs.csv')) {
+    const { bill: file, ...fields } = designRow.parse(row);
+    const bill = await readDemoBill(file, fields.unitSystem);
+    await requireKnownCodes(transaction, bill);
+    const { id } = await transaction.design.create({ data: { ...fields, isDemo: true } });
+    await addRevision(transaction, id, { number: 1, bill, note: `Imported from ${file}`, createdBy });
+    ids.set(fields.code, id);
+  }
+  return ids;
+}
+
+/** What is costed for whom; the sheets are made in the order of the file, the main one first. */
+export async function enterCostSheets(
+  transaction: Prisma.TransactionClient,
+  designIds: ReadonlyMap<string, string>,
+  now: Date,
+): Promise<void> {
+  const clients = await transaction.client.findMany({ where: { isDemo: true } });
+  const clientIds = new Map(clients.map(({ id, name }) => [name, id]));
+  const sheets = sheetsSchema.parse(await demoJson('cost-sheets.json'));
+  for (const [place, given] of sheets.entries()) {
+    const { design, client, onDate, terms, ...fields } = given;
+    const designId = designIds.get(design);
+    if (designId === undefined) throw new Error(`prisma/demo/cost-sheets.json names no design "${design}"`);
+    await transaction.costSheet.create({
+      data: {
+        ...fields,
+        designId,
+        clientId: client === null ? null : (clientIds.get(client) ?? null),
+        onDate: onDate === null ? null : new Date(onDate),
+        terms: JSON.parse(JSON.stringify(terms)),
+        isDemo: true,
+        createdAt: new Date(now.getTime() + place),
+      },
+    });
+  }
+}

@@ -1,0 +1,88 @@
+import type { DemoContent } from '@scantling/contracts';
+import type { Prisma } from '../../generated/prisma/client.ts';
+import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
+import { hashOf, newSecret } from '../../sign-in/secret-text.ts';
+import { countDemo } from './demo-content.ts';
+import { readDemoWorkshop } from './enter-shop.ts';
+import { findKeptRecords, type KeptRecords } from './kept-records.ts';
+
+const DEMO = { isDemo: true } as const;
+const OWN = { isDemo: false } as const;
+
+/** Makes what stays the workshop's own, so that nothing marks it as the demo's any longer. */
+async function adopt(transaction: Prisma.TransactionClient, kept: KeptRecords): Promise<void> {
+  const among = (ids: readonly string[]) => ({ where: { id: { in: [...ids] } }, data: OWN });
+  await transaction.design.updateMany(among(kept.designs));
+  await transaction.client.updateMany(among(kept.clients));
+  await transaction.material.updateMany(among(kept.materials));
+  await transaction.supplier.updateMany(among(kept.suppliers));
+  await transaction.labourGrade.updateMany(among(kept.grades));
+  await transaction.tool.updateMany(among(kept.tools));
+  const currencies = { in: [...kept.currencies] };
+  await transaction.exchangeRate.updateMany({
+    where: { ...DEMO, OR: [{ from: currencies }, { to: currencies }] },
+    data: OWN,
+  });
+}
+
+/** Imports and remembered columns hang on suppliers and designs by id alone. */
+async function removeImports(transaction: Prisma.TransactionClient): Promise<void> {
+  const suppliers = await transaction.supplier.findMany({ where: DEMO, select: { id: true } });
+  const designs = await transaction.design.findMany({ where: DEMO, select: { id: true } });
+  const supplierId = { in: suppliers.map(({ id }) => id) };
+  const designId = { in: designs.map(({ id }) => id) };
+  await transaction.fileImport.deleteMany({ where: { OR: [{ supplierId }, { designId }] } });
+  await transaction.importMapping.deleteMany({ where: { supplierId } });
+}
+
+async function removeUser(transaction: Prisma.TransactionClient): Promise<void> {
+  const user = { email: DEMO_EMAIL, isDemo: true };
+  await transaction.apiToken.deleteMany({ where: { createdBy: user } });
+  await transaction.user.deleteMany({ where: user });
+  if ((await transaction.user.count()) > 0) return;
+  // Says that this is no first start, which would bring the demo back; nobody holds this link.
+  const row = { hash: hashOf(newSecret()), createdAt: new Date() };
+  await transaction.setUpLink.upsert({ where: { id: 1 }, create: row, update: row });
+}
+
+/** The demo's workshop goes unless somebody has made it their own: changed it, or put records of theirs into it. */
+async function removeWorkshop(transaction: Prisma.TransactionClient, hasKept: boolean): Promise<void> {
+  const { name } = await readDemoWorkshop();
+  const own = await Promise.all([
+    transaction.design.count(),
+    transaction.material.count(),
+    transaction.labourGrade.count(),
+    transaction.tool.count(),
+    transaction.overheadAmount.count(),
+    transaction.supplier.count(),
+    transaction.client.count(),
+  ]);
+  if (!hasKept && own.every((count) => count === 0)) {
+    await transaction.workshop.deleteMany({ where: { name, version: 1 } });
+  }
+  await transaction.workshop.updateMany({ data: { hasDemo: false } });
+}
+
+export type Removal = { removed: DemoContent; kept: KeptRecords };
+
+/** Removes every record of the demo but those that own records rest on, which become own. */
+export async function removeRecords(transaction: Prisma.TransactionClient): Promise<Removal> {
+  const kept = await findKeptRecords(transaction);
+  await adopt(transaction, kept);
+  const removed = await countDemo(transaction);
+  await removeImports(transaction);
+  await transaction.costSheet.deleteMany({ where: DEMO });
+  await transaction.design.deleteMany({ where: DEMO });
+  await transaction.client.deleteMany({ where: DEMO });
+  await transaction.person.deleteMany({ where: DEMO });
+  await transaction.labourGrade.deleteMany({ where: DEMO });
+  await transaction.tool.deleteMany({ where: DEMO });
+  await transaction.overheadAmount.deleteMany({ where: DEMO });
+  await transaction.supplier.deleteMany({ where: DEMO });
+  await transaction.material.deleteMany({ where: DEMO });
+  await transaction.exchangeRate.deleteMany({ where: DEMO });
+  await removeUser(transaction);
+  const ids = Object.values(kept).flat();
+  await removeWorkshop(transaction, ids.length > 0);
+  return { removed, kept };
+}

@@ -1,0 +1,46 @@
+import { getOverheadRecovery, toWorkedOverheadRate } from '@scantling/contracts';
+import { type HomeLine, overheadRate } from '@scantling/costing';
+import { FigureTableBuilder } from '@scantling/figures';
+import { handle } from '../../handle.ts';
+import { readShop } from '../../shop/read-shop.ts';
+
+export const answerGetOverheadRecovery = handle(getOverheadRecovery, async ({ query, services }) => {
+  const { workshop, overhead } = await readShop(services.database);
+  const context = { currency: workshop.currency };
+  const table = new FigureTableBuilder({ withDerivations: query.working });
+  const { proof } = overhead;
+  const home = (name: keyof typeof proof.homes) => table.add(`homes/${name}`, proof.homes[name]);
+  return {
+    pools: [overhead.workshop, overhead.administration].map((pool) =>
+      toWorkedOverheadRate(overheadRate(pool, context), table),
+    ),
+    proof: {
+      holds: proof.holds,
+      total: table.add('total', proof.total),
+      rest: table.add('rest', proof.rest),
+      homes: {
+        'machine-rate': home('machine-rate'),
+        'labour-rate': home('labour-rate'),
+        'workshop-pool': home('workshop-pool'),
+        'administration-pool': home('administration-pool'),
+      },
+      lines: proof.lines.map((line) => toLine(line, table)),
+      findings: [...proof.findings],
+    },
+    figures: table.table(),
+  };
+});
+
+function toLine(line: HomeLine, table: FigureTableBuilder) {
+  const id = (part: string) => `lines/${line.id}/${part}`;
+  return {
+    id: line.id,
+    name: line.name,
+    home: line.home,
+    amount: table.add(id('amount'), line.amount),
+    byMachineRates: table.add(id('by-machine-rates'), line.byMachineRates),
+    byLabourRates: table.add(id('by-labour-rates'), line.byLabourRates),
+    inPool: table.add(id('in-pool'), line.inPool),
+    nowhere: table.add(id('nowhere'), line.nowhere),
+  };
+}

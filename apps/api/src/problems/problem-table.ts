@@ -1,0 +1,192 @@
+import type { DomainErrorCode } from './domain-errors.ts';
+
+export type ProblemRow = Readonly<{
+  status: number;
+  title: string;
+  /** What to do about it, where the error does not say it better. */
+  mend: string;
+}>;
+
+/** What a domain package's errors answer; a new error class there does not compile without a row here. */
+const DOMAIN_PROBLEMS = {
+  'costing-input': {
+    status: 422,
+    title: 'A value cannot be used',
+    mend: 'Correct the field named.',
+  },
+  'currency-mismatch': {
+    status: 422,
+    title: 'Two currencies in one sum',
+    mend: 'Give all amounts in one currency, or enter an exchange rate.',
+  },
+  'currency-needed': {
+    status: 422,
+    title: 'An amount without a currency',
+    mend: 'Name the currency of the amount.',
+  },
+  'leaf-clash': {
+    status: 422,
+    title: 'Two values under one name',
+    mend: 'Give each record a code of its own.',
+  },
+  'measure-input': {
+    status: 422,
+    title: 'A measure cannot be used',
+    mend: 'Correct the field named.',
+  },
+  'money-input': {
+    status: 422,
+    title: 'An amount cannot be used',
+    mend: 'Correct the field named.',
+  },
+  'no-exchange-rate': {
+    status: 422,
+    title: 'There is no exchange rate for that date',
+    mend: 'Enter the exchange rate first.',
+  },
+  'no-answer': {
+    status: 422,
+    title: 'No answer',
+    mend: 'Correct the values that leave nothing to divide by.',
+  },
+  'not-a-decimal': { status: 422, title: 'Not a number', mend: 'Write it with digits and a point.' },
+  'path-parameter-missing': { status: 500, title: 'Something went wrong here', mend: 'Try again later.' },
+  'table-unreadable': {
+    status: 422,
+    title: 'The file cannot be read as a table',
+    mend: 'Send a CSV or XLSX file with one header row.',
+  },
+  'units-do-not-convert': {
+    status: 422,
+    title: 'One unit cannot be turned into the other',
+    mend: 'Give the size, weight or content that ties the two together, or use another unit.',
+  },
+  'unknown-pricing-unit': {
+    status: 422,
+    title: 'There is no such pricing unit',
+    mend: 'Use one of the units the API description lists.',
+  },
+  'unreadable-length': {
+    status: 422,
+    title: 'A length cannot be read',
+    mend: 'Write it like 600 mm, 23 5/8" or 1\' 11 5/8".',
+  },
+  'unknown-figure': {
+    status: 422,
+    title: 'There is no such figure',
+    mend: 'Name a leaf that stands in the answer with working=true.',
+  },
+} as const satisfies Record<DomainErrorCode, ProblemRow>;
+
+/** Every code a person or a program can meet, with its status and title. Domain code knows no status. */
+export const PROBLEM_TABLE = {
+  ...DOMAIN_PROBLEMS,
+  'already-exists': { status: 409, title: 'It exists already', mend: 'Choose another name or code.' },
+  'demo-only-here': {
+    status: 403,
+    title: 'The demo can be used on its own machine only',
+    mend: 'Open http://localhost or http://127.0.0.1 on the machine that runs the program, or sign in as another person.',
+  },
+  'idempotency-in-flight': {
+    status: 409,
+    title: 'The first request with this key is still being answered',
+    mend: 'Wait a moment and send the same request again.',
+  },
+  'idempotency-key-invalid': {
+    status: 400,
+    title: 'The idempotency key cannot be used',
+    mend: 'Send 1 to 200 printable characters, best a fresh UUID.',
+  },
+  'idempotency-key-reused': {
+    status: 422,
+    title: 'This idempotency key was used for another request',
+    mend: 'Send a fresh key with every new request.',
+  },
+  'import-not-ready': {
+    status: 409,
+    title: 'The import is not at that step',
+    mend: 'Read the import and do what its status asks for.',
+  },
+  'import-unreadable': {
+    status: 422,
+    title: 'Rows of the file cannot be read',
+    mend: 'Mend the rows named and send the file again, or leave them out on purpose.',
+  },
+  'input-invalid': { status: 422, title: 'The input cannot be used', mend: 'Correct the fields named.' },
+  'last-owner': {
+    status: 409,
+    title: 'The last owner stays',
+    mend: 'Make another person owner first.',
+  },
+  'media-type-unknown': {
+    status: 415,
+    title: 'The kind of content is not understood',
+    mend: 'Send application/json, or multipart/form-data where a file is wanted.',
+  },
+  'method-not-allowed': {
+    status: 405,
+    title: 'This address does not take that method',
+    mend: 'Use one of the methods in the Allow header.',
+  },
+  'not-allowed': {
+    status: 403,
+    title: 'Your role does not allow this',
+    mend: 'Ask an owner to do it or to change your role.',
+  },
+  'not-found': { status: 404, title: 'Not found', mend: 'Check the address.' },
+  'not-ready': { status: 503, title: 'The database does not answer', mend: 'Try again in a moment.' },
+  'not-signed-in': {
+    status: 401,
+    title: 'Not signed in',
+    mend: 'Sign in, or send an API token as "Authorization: Bearer ...".',
+  },
+  'origin-refused': {
+    status: 403,
+    title: 'The request came from another site',
+    mend: 'Send it from a page of this site, or with an API token instead of the sign-in cookie.',
+  },
+  'request-malformed': { status: 400, title: 'The request cannot be read', mend: 'Send well-formed JSON.' },
+  'request-too-large': { status: 413, title: 'Too much in one request', mend: 'Send less at a time.' },
+  'set-up-refused': {
+    status: 403,
+    title: 'The set-up link does not hold',
+    mend: 'Use the newest link printed in the terminal; it works once, and only while nobody can sign in.',
+  },
+  'sign-in-failed': {
+    status: 401,
+    title: 'E-mail address or password is wrong',
+    mend: 'Check both and try again.',
+  },
+  'sign-in-refused': {
+    status: 400,
+    title: 'The sign-in request cannot be used',
+    mend: 'Check what was sent.',
+  },
+  'still-in-use': { status: 409, title: 'Something else still uses it', mend: 'Remove what uses it first.' },
+  'too-many-requests': {
+    status: 429,
+    title: 'Too many attempts',
+    mend: 'Wait for the seconds in the Retry-After header and try again.',
+  },
+  unexpected: {
+    status: 500,
+    title: 'Something went wrong here',
+    mend: 'Try again; if it stays, look up the request id in the log.',
+  },
+  'version-needed': {
+    status: 428,
+    title: 'The version that is changed must be named',
+    mend: 'Read the record first and send its ETag as If-Match.',
+  },
+  'version-stale': {
+    status: 412,
+    title: 'It was changed in the meantime',
+    mend: 'Read it again, then repeat the change.',
+  },
+} as const satisfies Record<string, ProblemRow>;
+
+export type ProblemCode = keyof typeof PROBLEM_TABLE;
+
+export function isProblemCode(code: unknown): code is ProblemCode {
+  return typeof code === 'string' && Object.hasOwn(PROBLEM_TABLE, code);
+}

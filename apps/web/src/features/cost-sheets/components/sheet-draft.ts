@@ -1,0 +1,115 @@
+import type { CostingBasis, CostTerms, PricePolicy } from '@scantling/costing';
+import { toPercent } from '../../../lib/percent.ts';
+import type { CostSheetBody } from '../api/create-cost-sheet.ts';
+
+/** A cost sheet as it is typed: every number as text, shares as percentages. */
+export interface SheetDraft {
+  readonly title: string;
+  readonly designId: string | null;
+  readonly clientId: string | null;
+  readonly basis: CostingBasis;
+  /** Empty: today's prices, whenever the sheet is read. */
+  readonly onDate: string;
+  readonly quantities: string;
+  readonly freight: string;
+  readonly contingency: string;
+  readonly quotingHours: string;
+  readonly buyingHours: string;
+  readonly deliveryHours: string;
+  readonly discount: string;
+  readonly policy: PricePolicy['kind'];
+  readonly markup: string;
+  readonly materials: string;
+  readonly labour: string;
+  readonly machines: string;
+  readonly other: string;
+  readonly margin: string;
+  readonly perHour: string;
+  readonly price: string;
+  /** Empty: the price is not stepped. */
+  readonly stepTo: string;
+  readonly stepDirection: 'up' | 'nearest';
+}
+
+const NO_POLICY = {
+  markup: '',
+  materials: '',
+  labour: '',
+  machines: '',
+  other: '',
+  margin: '',
+  perHour: '',
+  price: '',
+};
+
+function policyDraft(policy: PricePolicy) {
+  switch (policy.kind) {
+    case 'markup':
+      return { ...NO_POLICY, markup: toPercent(policy.markup) };
+    case 'markup-by-class':
+      return {
+        ...NO_POLICY,
+        materials: toPercent(policy.materials),
+        labour: toPercent(policy.labour),
+        machines: toPercent(policy.machines),
+        other: toPercent(policy.other),
+      };
+    case 'margin':
+      return { ...NO_POLICY, margin: toPercent(policy.margin) };
+    case 'hourly-earnings':
+      return { ...NO_POLICY, perHour: policy.perHour };
+    case 'entered':
+      return { ...NO_POLICY, price: policy.price };
+  }
+}
+
+function termsDraft(terms: CostTerms) {
+  return {
+    freight: terms.freight,
+    contingency: toPercent(terms.contingency),
+    quotingHours: terms.quotingHours,
+    buyingHours: terms.buyingHours,
+    deliveryHours: terms.deliveryHours,
+    discount: toPercent(terms.discount),
+    policy: terms.policy.kind,
+    ...policyDraft(terms.policy),
+    stepTo: terms.priceStep?.to ?? '',
+    stepDirection: terms.priceStep?.direction ?? ('up' as const),
+  };
+}
+
+/** What a saved sheet looks like in its form. */
+export function draftOf(sheet: CostSheetBody): SheetDraft {
+  return {
+    title: sheet.title,
+    designId: sheet.designId,
+    clientId: sheet.clientId,
+    basis: sheet.basis,
+    onDate: sheet.onDate ?? '',
+    quantities: sheet.quantities.join(', '),
+    ...termsDraft(sheet.terms),
+  };
+}
+
+/** A form for a new sheet. It starts without hours, freight or margin: those are the maker's to say. */
+export function newDraft(designId: string | null): SheetDraft {
+  return {
+    title: '',
+    designId,
+    clientId: null,
+    basis: 'commission',
+    onDate: '',
+    quantities: '1',
+    freight: '0',
+    contingency: '0',
+    quotingHours: '0',
+    buyingHours: '0',
+    deliveryHours: '0',
+    discount: '0',
+    policy: 'margin',
+    ...NO_POLICY,
+    margin: '0',
+    stepTo: '',
+    stepDirection: 'up',
+  };
+}

@@ -1,0 +1,87 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link, useParams } from '@tanstack/react-router';
+import { Button } from '../../../components/button.tsx';
+import { ErrorNotice, StaleNotice } from '../../../components/notices.tsx';
+import { Loading } from '../../../components/progress.tsx';
+import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { Figures } from '../../figures/figures.tsx';
+import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
+import { workedCostSheetQuery } from '../api/work-out-cost-sheet.ts';
+import { RemoveSheet } from '../components/remove-sheet.tsx';
+import { TermsSection } from '../components/terms-section.tsx';
+import { WorkedSections } from '../components/worked-sections.tsx';
+
+/** What a design costs and what to charge; every number opens its working. */
+export function CostSheetScreen() {
+  const { sheetId = '' } = useParams({ strict: false });
+  const sheet = useQuery(costSheetQuery(sheetId));
+  if (sheet.isPending) {
+    return (
+      <Sheet>
+        <SheetHeader title="Cost sheet" path={<Link to="/cost-sheets">Cost sheets</Link>} />
+        <Loading />
+      </Sheet>
+    );
+  }
+  if (sheet.isError) {
+    return (
+      <Sheet>
+        <SheetHeader title="Cost sheet" path={<Link to="/cost-sheets">Cost sheets</Link>} />
+        <ErrorNotice error={sheet.error} retry={() => void sheet.refetch()} />
+      </Sheet>
+    );
+  }
+  return <WorkedSheet key={sheetId} sheet={sheet.data.value} etag={sheet.data.etag} />;
+}
+
+interface WorkedSheetProps {
+  readonly sheet: CostSheetRecord;
+  readonly etag: string | null;
+}
+
+function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
+  const query = useQuery(workedCostSheetQuery(sheet.id));
+  const worked = query.data;
+  const workAgain = (): void => void query.refetch();
+  const body = (
+    <Sheet>
+      <SheetHeader
+        title={sheet.title}
+        path={<Link to="/cost-sheets">Cost sheets</Link>}
+        facts={[
+          {
+            label: 'Design',
+            value: (
+              <Link to="/designs/$designId" params={{ designId: sheet.designId }}>
+                {sheet.designName}
+              </Link>
+            ),
+          },
+          { label: 'Client', value: sheet.clientName ?? 'nobody in particular' },
+          { label: 'Basis', value: sheet.basis },
+          { label: 'Prices of', value: sheet.onDate ?? `${worked?.onDate ?? ''} (today)` },
+          { label: 'Currency', value: worked?.currency ?? '' },
+          {
+            label: 'Worked out',
+            value: query.isFetching ? 'now ...' : query.isError ? 'failed' : 'as shown',
+          },
+        ]}
+        actions={
+          <>
+            <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
+              Work out again
+            </Button>
+            <RemoveSheet id={sheet.id} etag={etag} title={sheet.title} />
+          </>
+        }
+      />
+      {query.isPending && <Loading label="Working out" />}
+      {query.isError && <ErrorNotice error={query.error} retry={workAgain} />}
+      {query.isError && worked && <StaleNotice>Worked out before the last change.</StaleNotice>}
+      {worked && <WorkedSections worked={worked} />}
+      <TermsSection sheet={sheet} etag={etag} currency={worked?.currency} workError={query.error} />
+    </Sheet>
+  );
+  // Without an answer there is nothing the address could open; the rail would call its figure gone.
+  return worked ? <Figures table={worked.figures}>{body}</Figures> : body;
+}

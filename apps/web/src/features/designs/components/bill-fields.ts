@@ -1,0 +1,129 @@
+import { type Bill, FINISHED_FACES, GRAINS } from '@scantling/costing';
+
+export type BillKind = keyof Bill;
+export type BillRow = Bill[BillKind][number];
+
+/** How a value is typed, shown and kept. */
+export type FieldForm = 'text' | 'count' | 'number' | 'length' | 'percent' | 'choice' | 'yes-no' | 'ids';
+
+/** One value of a row. `path` is where it stands in the row ("edgeBand.material"). */
+export interface BillField {
+  readonly path: string;
+  readonly label: string;
+  readonly form: FieldForm;
+  readonly isRequired: boolean;
+  /** A column of its own; the others share the column of what else is said. */
+  readonly isColumn: boolean;
+  readonly suffix?: string;
+  readonly hint?: string;
+  readonly choices?: readonly string[];
+}
+
+type Extra = Pick<BillField, 'suffix' | 'hint' | 'choices'>;
+
+function main(path: string, label: string, form: FieldForm, extra: Partial<Extra> = {}): BillField {
+  return { path, label, form, isRequired: true, isColumn: true, ...extra };
+}
+
+function optional(path: string, label: string, form: FieldForm, extra: Partial<Extra> = {}): BillField {
+  return { path, label, form, isRequired: false, isColumn: false, ...extra };
+}
+
+const ID = main('id', 'Id', 'text', { hint: 'Yours, without spaces: leg, A3' });
+const NAME = main('name', 'Name', 'text');
+const ASSEMBLY = {
+  ...optional('assembly', 'Assembly', 'text', { hint: 'Id; empty: the piece itself' }),
+  isColumn: true,
+};
+const MATERIAL = main('material', 'Material', 'text', { hint: 'Its code' });
+const HOURS = { suffix: 'h' } as const;
+const EDGES = ['0', '1', '2'] as const;
+
+/** The values of each kind of row, in the order they are typed. */
+export const BILL_FIELDS: Readonly<Record<BillKind, readonly BillField[]>> = {
+  assemblies: [ID, NAME, main('quantity', 'In one piece', 'count')],
+  parts: [
+    ID,
+    NAME,
+    ASSEMBLY,
+    main('quantity', 'Quantity', 'count'),
+    MATERIAL,
+    main('length', 'Length', 'length'),
+    main('width', 'Width', 'length'),
+    main('thickness', 'Thickness', 'length'),
+    main('grain', 'Grain along', 'choice', { choices: GRAINS }),
+    main('facesFinished', 'Finished', 'choice', { choices: FINISHED_FACES }),
+    optional('lengthAllowance', 'Length allowance', 'length', { hint: "Empty: the shop's own" }),
+    optional('widthAllowance', 'Width allowance', 'length', { hint: "Empty: the shop's own" }),
+    optional('staves', 'Staves', 'count', { hint: 'Boards glued edge to edge' }),
+    optional('isResawn', 'Resawn from thicker stock', 'yes-no'),
+    optional('edgeBand.material', 'Band material', 'text'),
+    optional('edgeBand.thickness', 'Band thickness', 'length'),
+    optional('edgeBand.longEdges', 'Band on long edges', 'count', { choices: EDGES }),
+    optional('edgeBand.endEdges', 'Band on end edges', 'count', { choices: EDGES }),
+    optional('veneer.material', 'Veneer material', 'text'),
+    optional('veneer.thickness', 'Veneer thickness', 'length'),
+    optional('veneer.faces', 'Veneer faces', 'count', { choices: ['1', '2'] }),
+    optional('spares', 'Spares', 'count', { hint: 'Cut beyond the need, per batch' }),
+    optional('rejectShare', 'Rejects', 'percent'),
+  ],
+  components: [ID, NAME, ASSEMBLY, main('quantity', 'Quantity', 'number'), MATERIAL],
+  finishes: [
+    ID,
+    NAME,
+    MATERIAL,
+    main('coats', 'Coats', 'count'),
+    main('transferEfficiency', 'Transfer efficiency', 'percent', { hint: '100 for brush and wipe' }),
+    optional('dryFilmUm', 'Dry film of a coat', 'number', { suffix: 'µm' }),
+    optional('batchRest', 'Rest in pot and gun', 'number', { suffix: 'l' }),
+    optional('parts', 'On parts', 'ids', { hint: 'Ids with spaces between; empty: all finished parts' }),
+  ],
+  consumables: [
+    ID,
+    NAME,
+    MATERIAL,
+    main('quantity', 'Quantity', 'number'),
+    main('per', 'Per', 'choice', { choices: ['piece', 'batch'] }),
+  ],
+  operations: [
+    ID,
+    NAME,
+    ASSEMBLY,
+    main('setupHours', 'Set-up', 'number', HOURS),
+    main('runHours', 'Run', 'number', HOURS),
+    main('elapsedHours', 'Elapsed', 'number', { ...HOURS, hint: 'Glue and drying, without work' }),
+    main('grade', 'Labour grade', 'text', { hint: 'Its code' }),
+    { ...optional('machine', 'Machine', 'text', { hint: 'Its code' }), isColumn: true },
+    optional('machineShare', 'Machine hours per hour of work', 'number'),
+    optional('learningRate', 'Learning rate', 'percent'),
+  ],
+};
+
+interface KindWords {
+  readonly title: string;
+  /** One of them. */
+  readonly one: string;
+  readonly note: string;
+}
+
+export const BILL_KINDS: readonly BillKind[] = [
+  'assemblies',
+  'parts',
+  'components',
+  'finishes',
+  'consumables',
+  'operations',
+];
+
+export const KIND_WORDS: Readonly<Record<BillKind, KindWords>> = {
+  assemblies: { title: 'Assemblies', one: 'assembly', note: 'what the piece is put together from' },
+  parts: { title: 'Parts', one: 'part', note: 'finished sizes; allowances are added when costing' },
+  components: {
+    title: 'Hardware and bought-in',
+    one: 'component',
+    note: 'counted in the unit it is used in',
+  },
+  finishes: { title: 'Finish schedule', one: 'finish step', note: 'in the order it is applied' },
+  consumables: { title: 'Consumables', one: 'consumable', note: 'used up per piece or per batch' },
+  operations: { title: 'Operations', one: 'operation', note: 'steps of work; set-up counts once per batch' },
+};

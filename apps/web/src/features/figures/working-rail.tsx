@@ -1,0 +1,65 @@
+import { useLocale } from 'react-aria-components';
+import { Button } from '../../components/button.tsx';
+import { formatAmount } from '../../lib/format.ts';
+import { SourceNote } from './source-note.tsx';
+import { walkLines } from './walk-lines.ts';
+import { WorkingInputs, type WorkingParts } from './working-line.tsx';
+import { derivationWords, nodeOf } from './working-words.ts';
+import './working-rail.css';
+
+export interface WorkingRailProps extends WorkingParts {
+  /** The figure whose working is shown. */
+  readonly id: string;
+  /** The figures followed to get here, first one first. */
+  readonly trail: readonly string[];
+  /** Back to the figure at this place of the trail. */
+  readonly onBack: (at: number) => void;
+  readonly onClose: () => void;
+}
+
+/** The derivation of one figure in words and units, level by level down to the leaves and their sources. */
+export function WorkingRail({ id, trail, onBack, onClose, ...parts }: WorkingRailProps) {
+  const { locale } = useLocale();
+  if (!parts.table[id]) {
+    return (
+      <div className="working">
+        <p>The figure this address names does not stand on this sheet any more.</p>
+        <Button onPress={onClose}>Close</Button>
+      </div>
+    );
+  }
+  const node = nodeOf(parts.table, id);
+  return (
+    <div className="working">
+      <div className="working-head">
+        <span className="working-word">Working</span>
+        <Button look="quiet" onPress={onClose}>
+          Close
+        </Button>
+      </div>
+      {trail.length > 0 && (
+        <ol className="working-trail" aria-label="Followed from">
+          {trail.map((from, at) => (
+            <li key={from}>
+              <Button look="quiet" onPress={() => onBack(at)}>
+                {nodeOf(parts.table, from).label}
+              </Button>
+            </li>
+          ))}
+        </ol>
+      )}
+      <h2>{node.label}</h2>
+      <p className="working-answer">{formatAmount(node, { locale, isFull: true }).text}</p>
+      {node.note !== undefined && <p className="working-note">{node.note}</p>}
+      {node.how ? (
+        <fieldset key={id} className="working-lines" onKeyDown={walkLines}>
+          <legend className="visually-hidden">How it comes about</legend>
+          <p className="working-how">{derivationWords(parts.table, node, { locale })}</p>
+          <WorkingInputs node={node} {...parts} />
+        </fieldset>
+      ) : (
+        <SourceNote source={node.source} recordAddress={parts.recordAddress} />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+import { createLabourGrade } from '@scantling/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
+import { Loading } from '../../../components/progress.tsx';
+import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { useCurrency, useMayCall } from '../../../lib/use-session.ts';
+import { Figures } from '../../figures/figures.tsx';
+import { labourRatesQuery } from '../api/get-labour-rates.ts';
+import { LabourRateTable } from '../components/labour-rate-table.tsx';
+
+function recordAddress(record: string): string | undefined {
+  const [kind, id] = record.split(':');
+  return kind === 'labour-grade' && id !== undefined ? `/labour-grades/${id}` : undefined;
+}
+
+/** The grades of labour, each with what its hour costs. */
+export function LabourGradesScreen() {
+  const worked = useQuery(labourRatesQuery);
+  const currency = useCurrency();
+  const mayCreate = useMayCall(createLabourGrade);
+  const newLink = mayCreate && <Link to="/labour-grades/new">Enter a labour grade</Link>;
+  return (
+    <Sheet>
+      <SheetHeader title="Labour grades" facts={[{ label: 'Currency', value: currency }]} />
+      {worked.isPending && <Loading />}
+      {worked.isError && <ErrorNotice error={worked.error} retry={() => void worked.refetch()} />}
+      {worked.data?.rates.length === 0 && (
+        <EmptyState title="Here stand the grades of labour" action={newLink}>
+          Enter pay, burden and the share of paid hours that goes into jobs; the cost of an hour follows.
+        </EmptyState>
+      )}
+      {worked.data && worked.data.rates.length > 0 && (
+        <Figures table={worked.data.figures} recordAddress={recordAddress}>
+          <Section
+            title="Cost of an hour"
+            note="Pay and burden of a paid hour, over the productive share: what a job is charged."
+            actions={newLink}
+          >
+            <LabourRateTable {...worked.data} />
+          </Section>
+        </Figures>
+      )}
+    </Sheet>
+  );
+}

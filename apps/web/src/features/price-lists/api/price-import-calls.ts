@@ -1,0 +1,92 @@
+import {
+  type AnswerOf,
+  applyPriceImport,
+  type BodyOf,
+  discardPriceImport,
+  getPriceImport,
+  listPriceImportRows,
+  mapPriceImport,
+  pastePriceImport,
+  startPriceImport,
+} from '@scantling/contracts';
+import type { PriceChange } from '@scantling/costing';
+import { infiniteQueryOptions, queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
+import { callApi } from '../../../lib/api-client.ts';
+import type { Draft } from '../../../lib/record-calls.ts';
+
+export type PriceImport = AnswerOf<typeof getPriceImport>;
+export type PriceImportRow = AnswerOf<typeof listPriceImportRows>['items'][number];
+export type PriceMapping = BodyOf<typeof mapPriceImport>;
+/** What a list says of itself. */
+export type ListTerms = Omit<Draft<BodyOf<typeof pastePriceImport>>, 'text'>;
+
+const POLL_MS = 600;
+const ROWS_PER_PAGE = 200;
+
+/** An import; asked for again while it is read. */
+export const priceImportQuery = (id: string) =>
+  queryOptions({
+    queryKey: ['price-lists', 'import', id],
+    queryFn: async ({ signal }) => (await callApi(getPriceImport, { params: { id }, signal })).value,
+    refetchInterval: ({ state }) => (state.data?.status === 'reading' ? POLL_MS : false),
+  });
+
+/** Rows of one kind, page by page: a list may have 50,000. */
+export const priceImportRowsQuery = (id: string, change: PriceChange) =>
+  infiniteQueryOptions({
+    queryKey: ['price-lists', 'import-rows', id, change],
+    queryFn: async ({ signal, pageParam }) =>
+      (
+        await callApi(listPriceImportRows, {
+          params: { id },
+          query: { change, limit: ROWS_PER_PAGE, ...(pageParam === '' ? {} : { cursor: pageParam }) },
+          signal,
+        })
+      ).value,
+    initialPageParam: '',
+    getNextPageParam: ({ next }) => next ?? undefined,
+  });
+
+/** A file goes as multipart/form-data, its terms in the address; pasted text goes as JSON. */
+export function useStartPriceImport() {
+  return useMutation({
+    mutationFn: async ({ terms, from }: { terms: ListTerms; from: File | string }) => {
+      if (typeof from === 'string') {
+        const pasted: { method: string; path: string; answer: typeof pastePriceImport.answer } =
+          pastePriceImport;
+        return (await callApi(pasted, { body: { ...terms, text: from } as never })).value;
+      }
+      const body = new FormData();
+      body.set('file', from);
+      const sent: { method: string; path: string; answer: typeof startPriceImport.answer } = startPriceImport;
+      return (await callApi(sent, { query: terms as never, body })).value;
+    },
+  });
+}
+
+function useImportChange<Variables>(id: string, act: (variables: Variables) => Promise<PriceImport>) {
+  const client = useQueryClient();
+  return useMutation({
+    mutationFn: act,
+    onSuccess: (now) => {
+      client.setQueryData(priceImportQuery(id).queryKey, now);
+      return client.invalidateQueries({ queryKey: ['price-lists'] });
+    },
+  });
+}
+
+export const useMapPriceImport = (id: string) =>
+  useImportChange(
+    id,
+    async (body: PriceMapping) => (await callApi(mapPriceImport, { params: { id }, body })).value,
+  );
+
+export const useApplyPriceImport = (id: string) =>
+  useImportChange(
+    id,
+    async (leaveOutUnreadable: boolean) =>
+      (await callApi(applyPriceImport, { params: { id }, body: { leaveOutUnreadable } })).value,
+  );
+
+export const useDiscardPriceImport = (id: string) =>
+  useImportChange(id, async () => (await callApi(discardPriceImport, { params: { id } })).value);

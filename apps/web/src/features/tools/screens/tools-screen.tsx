@@ -1,0 +1,72 @@
+import type { ToolRecord } from '@scantling/contracts';
+import { decimal } from '@scantling/decimals';
+import { Link, useNavigate } from '@tanstack/react-router';
+import { useMemo } from 'react';
+import type { DataColumn } from '../../../components/data-table/data-column.ts';
+import { RecordList } from '../../../components/record-editor/record-list.tsx';
+import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { formatMoney, formatNumber } from '../../../lib/format.ts';
+import { useCurrency } from '../../../lib/use-session.ts';
+import { toolCalls } from '../api/tool-calls.ts';
+import { ACQUISITION_WORDS } from '../components/tool-words.ts';
+
+/** All machines and hand tools. */
+export function ToolsScreen() {
+  const navigate = useNavigate();
+  const currency = useCurrency();
+  const columns = useMemo(() => {
+    const money = (id: 'bookCost' | 'replacementCost', header: string): DataColumn<ToolRecord> => ({
+      id,
+      header,
+      isNumeric: true,
+      text: (tool) => tool[id],
+      sortBy: (tool) => decimal(tool[id]),
+      render: (tool) => (currency === '' ? tool[id] : formatMoney(tool[id], currency)),
+    });
+    return [
+      {
+        id: 'name',
+        header: 'Tool',
+        text: ({ name }) => name,
+        render: (tool) => (
+          <Link to="/tools/$toolId" params={{ toolId: tool.id }}>
+            {tool.name}
+          </Link>
+        ),
+      },
+      { id: 'code', header: 'Code', text: ({ code }) => code },
+      { id: 'acquisition', header: 'Came', text: ({ acquisition }) => ACQUISITION_WORDS[acquisition] },
+      { id: 'acquiredOn', header: 'On', text: ({ acquiredOn }) => acquiredOn },
+      money('bookCost', 'Paid'),
+      money('replacementCost', 'Replacement cost'),
+      {
+        id: 'hoursPerYear',
+        header: 'Hours a year',
+        isNumeric: true,
+        text: ({ hoursPerYear }) => hoursPerYear,
+        sortBy: ({ hoursPerYear }) => decimal(hoursPerYear),
+        render: ({ hoursPerYear }) => `${formatNumber(hoursPerYear, 1)} h`,
+      },
+      { id: 'soldOn', header: 'Gone', text: ({ soldOn }) => soldOn ?? '' },
+      { id: 'demo', header: 'Demo', text: ({ isDemo }) => (isDemo ? 'invented' : '') },
+    ] satisfies DataColumn<ToolRecord>[];
+  }, [currency]);
+  return (
+    <Sheet>
+      <SheetHeader
+        title="Tools"
+        path={<Link to="/tools/register">Register for the accountant</Link>}
+        facts={[{ label: 'Currency', value: currency }]}
+      />
+      <RecordList
+        calls={toolCalls}
+        label="Tools"
+        columns={columns}
+        newLink={<Link to="/tools/new">Enter a tool</Link>}
+        emptyTitle="Here stand the machines and hand tools"
+        emptyText="Enter what was paid, how long it lasts and how many hours a year it runs; the cost of an hour follows."
+        onOpen={(tool) => void navigate({ to: '/tools/$toolId', params: { toolId: tool.id } })}
+      />
+    </Sheet>
+  );
+}

@@ -1,0 +1,127 @@
+import type { WorkshopSettings } from '@scantling/contracts';
+import type { MaterialForm } from '@scantling/costing';
+import { CURRENCIES } from '@scantling/money';
+import type { Choice } from '../../../components/choice-list.tsx';
+import { type FormValues, type GroupSpec, textOf } from '../../../components/record-editor/field-spec.ts';
+import { type PoolName, shownForms } from './workshop-values.ts';
+import { AVERAGE_INVESTMENT_WORDS, BASE_WORDS, FORM_WORDS } from './workshop-words.ts';
+
+const MM = { kind: 'decimal', suffix: 'mm' } as const;
+const PERCENT = { kind: 'decimal', suffix: '%' } as const;
+
+function choicesOf(words: Readonly<Record<string, string>>): readonly Choice[] {
+  return Object.entries(words).map(([id, label]) => ({ id, label }));
+}
+
+function formGroup(form: MaterialForm): GroupSpec {
+  const at = `settings.forms.${form}`;
+  return {
+    legend: `Cutting from ${FORM_WORDS[form].toLowerCase()}`,
+    fields: [
+      { name: `${at}.lengthAllowance`, label: 'Added to lengths', ...MM },
+      { name: `${at}.widthAllowance`, label: 'Added to widths', ...MM },
+      { name: `${at}.thicknessAllowance`, label: 'Added to thicknesses', ...MM },
+      { name: `${at}.yieldFactor`, label: 'Yield', ...PERCENT, hint: 'What ends up in parts' },
+      {
+        name: `${at}.offcutValueShare`,
+        label: 'Value of offcuts',
+        ...PERCENT,
+        hint: 'Of the price, for what goes to stock',
+      },
+    ],
+  };
+}
+
+function poolGroup(name: PoolName, legend: string, values: FormValues, currency: string): GroupSpec {
+  const at = `settings.${name}`;
+  const suffix = textOf(values, `${at}.base`).endsWith('-hours') ? 'h a year' : `${currency} a year`;
+  return {
+    legend,
+    fields: [
+      { name: `${at}.base`, label: 'Recovered over', kind: 'choice', choices: choicesOf(BASE_WORDS) },
+      { name: `${at}.plannedBase`, label: 'Planned', kind: 'decimal', suffix },
+      {
+        name: `${at}.actual.amount`,
+        label: 'Spent in the year as it went',
+        kind: 'decimal',
+        suffix: currency,
+        hint: 'Net of what rates recover; empty while it is not known',
+      },
+      { name: `${at}.actual.base`, label: 'And the base there was', kind: 'decimal', suffix },
+    ],
+  };
+}
+
+/** The fields of the workshop's sheet. */
+export function workshopGroups(settings: WorkshopSettings, values: FormValues): readonly GroupSpec[] {
+  const currency = textOf(values, 'currency');
+  return [
+    {
+      legend: 'The workshop',
+      fields: [
+        { name: 'name', label: 'Name', kind: 'text', isRequired: true },
+        {
+          name: 'currency',
+          label: 'Currency',
+          kind: 'search',
+          choices: CURRENCIES.map((code) => ({ id: code, label: code })),
+          hint: 'Amounts already entered are not converted',
+          isRequired: true,
+        },
+        {
+          name: 'unitSystem',
+          label: 'Lengths in',
+          kind: 'choice',
+          choices: choicesOf({ metric: 'Millimetres', imperial: 'Feet and inches' }),
+        },
+      ],
+    },
+    {
+      legend: 'What every machine shares',
+      fields: [
+        {
+          name: 'settings.floorCostPerM2',
+          label: 'Floor, for a year',
+          kind: 'decimal',
+          suffix: `${currency} per m²`,
+          hint: 'Rent, heat and upkeep',
+        },
+        {
+          name: 'settings.electricityPerKwh',
+          label: 'Electricity',
+          kind: 'decimal',
+          suffix: `${currency} per kWh`,
+        },
+        {
+          name: 'settings.averageInvestment',
+          label: 'Average investment',
+          kind: 'choice',
+          choices: choicesOf(AVERAGE_INVESTMENT_WORDS),
+          hint: 'P price, S salvage value, N years',
+        },
+        { name: 'settings.interestRate', label: 'Interest a new tool starts with', ...PERCENT },
+        {
+          name: 'settings.insuranceTaxRate',
+          label: 'Insurance and tax a new tool starts with',
+          ...PERCENT,
+        },
+      ],
+    },
+    {
+      legend: 'Saw cuts',
+      fields: [
+        { name: 'settings.kerf', label: 'Kerf', ...MM, hint: 'Width of a saw cut' },
+        { name: 'settings.resawKerf', label: 'Lost to a resaw cut', ...MM, hint: 'With its re-jointing' },
+        {
+          name: 'settings.resawCleanUp',
+          label: 'Clean-up before resawing',
+          ...MM,
+          hint: 'Off both outer faces together',
+        },
+      ],
+    },
+    ...shownForms(settings).map(formGroup),
+    poolGroup('workshopOverhead', 'Workshop overhead', values, currency),
+    poolGroup('administrationOverhead', 'Administration overhead', values, currency),
+  ];
+}

@@ -1,0 +1,32 @@
+import type { WorkshopSettings } from '@scantling/contracts';
+import type { MaterialForm } from '@scantling/costing';
+
+export const FORM_WORDS: Readonly<Record<MaterialForm, string>> = {
+  'rough-lumber': 'Rough lumber',
+  'dimensioned-lumber': 'Dimensioned lumber',
+  sheet: 'Sheet',
+  each: 'Each',
+  pack: 'Pack',
+  volume: 'By volume',
+  weight: 'By weight',
+  area: 'By area',
+  length: 'By length',
+  service: 'Bought service',
+};
+
+/** The forms that parts are cut from; their fields stand on the sheet even before they are filled in. */
+export const CUT_FORMS = ['rough-lumber', 'dimensioned-lumber', 'sheet', 'length'] as const;
+
+type Pool = WorkshopSettings['workshopOverhead'];
+
+export const BASE_WORDS: Readonly<Record<Pool['base'], string>> = {
+  'productive-hours': 'Productive hours',
+  'machine-hours': 'Machine hours',
+  'labour-cost': 'Labour cost',
+  'prime-cost': 'Prime cost',
+};
+
+export const AVERAGE_INVESTMENT_WORDS: Readonly<Record<WorkshopSettings['averageInvestment'], string>> = {
+  forestry: '(P − S)(N + 1) / 2N + S, year ends counted',
+  simple: '(P + S) / 2',
+};

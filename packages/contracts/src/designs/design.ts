@@ -1,0 +1,44 @@
+import { z } from 'zod';
+import { givenName, moment, recordId } from '../record.ts';
+import { billSchema, exampleBill, recordCode } from './bill.ts';
+
+export const unitSystemSchema = z.enum(['metric', 'imperial']);
+
+export const designFields = {
+  code: recordCode,
+  name: givenName,
+  description: z.string().max(4000),
+  /** How its lengths are shown, and what a bare number means in its files. */
+  unitSystem: unitSystemSchema,
+};
+
+export const designSummarySchema = z.strictObject({
+  id: recordId,
+  ...designFields,
+  isDemo: z.boolean(),
+  updatedAt: moment,
+  parts: z.number().int(),
+  operations: z.number().int(),
+});
+
+export const designSchema = z.strictObject({
+  id: recordId,
+  ...designFields,
+  isDemo: z.boolean(),
+  updatedAt: moment,
+  bill: billSchema,
+  /** Number of the newest revision. */
+  version: z.number().int(),
+});
+
+export const exampleDesign: z.input<typeof designSchema> = {
+  id: '0193f6a0-7c11-7000-8000-000000000010',
+  code: 'BENCH',
+  name: 'Hall bench',
+  description: 'Turned legs, a seat of three staves.',
+  unitSystem: 'metric',
+  isDemo: false,
+  updatedAt: '2026-03-01T09:30:00.000Z',
+  bill: exampleBill,
+  version: 1,
+};

@@ -1,0 +1,23 @@
+import { defineContract } from '../contract.ts';
+import { pageOf, pageQuery } from '../page.ts';
+import { designSummarySchema, exampleDesign } from './design.ts';
+
+const { bill, version: _version, ...summary } = exampleDesign;
+
+export const listDesigns = defineContract({
+  name: 'list-designs',
+  method: 'GET',
+  path: '/api/designs',
+  summary: 'List the designs',
+  description: 'By code.',
+  tag: 'designs',
+  roles: 'anyone',
+  query: pageQuery,
+  answer: pageOf(designSummarySchema),
+  example: {
+    answer: {
+      items: [{ ...summary, parts: bill.parts.length, operations: bill.operations.length }],
+      next: null,
+    },
+  },
+});

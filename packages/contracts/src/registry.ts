@@ -1,0 +1,193 @@
+import { createApiToken } from './api-tokens/create-api-token.ts';
+import { listApiTokens } from './api-tokens/list-api-tokens.ts';
+import { revokeApiToken } from './api-tokens/revoke-api-token.ts';
+import { boardMeasure } from './calculations/board-measure.ts';
+import { costSheet } from './calculations/cost-sheet.ts';
+import { depreciationSchedule } from './calculations/depreciation-schedule.ts';
+import { finishQuantity } from './calculations/finish-quantity.ts';
+import { labourRate } from './calculations/labour-rate.ts';
+import { learningCurve } from './calculations/learning-curve.ts';
+import { machineHourRate } from './calculations/machine-hour-rate.ts';
+import { overheadRate } from './calculations/overhead-rate.ts';
+import { price } from './calculations/price.ts';
+import { resaw } from './calculations/resaw.ts';
+import { createClient } from './clients/create-client.ts';
+import { editClient } from './clients/edit-client.ts';
+import { getClient } from './clients/get-client.ts';
+import { listClients } from './clients/list-clients.ts';
+import { removeClient } from './clients/remove-client.ts';
+import type { Contract } from './contract.ts';
+import { createCostSheet } from './cost-sheets/create-cost-sheet.ts';
+import { editCostSheet } from './cost-sheets/edit-cost-sheet.ts';
+import { getCostSheet } from './cost-sheets/get-cost-sheet.ts';
+import { listCostSheets } from './cost-sheets/list-cost-sheets.ts';
+import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
+import { workOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { loadDemo } from './demo/load-demo.ts';
+import { removeDemo } from './demo/remove-demo.ts';
+import { createDesign } from './designs/create-design.ts';
+import { editDesign } from './designs/edit-design.ts';
+import { exportBill } from './designs/export-bill.ts';
+import { getDesign } from './designs/get-design.ts';
+import { importBill } from './designs/import-bill.ts';
+import { listDesigns } from './designs/list-designs.ts';
+import { removeDesign } from './designs/remove-design.ts';
+import { createExchangeRate } from './exchange-rates/create-exchange-rate.ts';
+import { listExchangeRates } from './exchange-rates/list-exchange-rates.ts';
+import { createLabourGrade } from './labour-grades/create-labour-grade.ts';
+import { editLabourGrade } from './labour-grades/edit-labour-grade.ts';
+import { getLabourGrade } from './labour-grades/get-labour-grade.ts';
+import { getLabourRates } from './labour-grades/get-labour-rates.ts';
+import { listLabourGrades } from './labour-grades/list-labour-grades.ts';
+import { removeLabourGrade } from './labour-grades/remove-labour-grade.ts';
+import { createMaterial } from './materials/create-material.ts';
+import { editMaterial } from './materials/edit-material.ts';
+import { getMaterial } from './materials/get-material.ts';
+import { listMaterials } from './materials/list-materials.ts';
+import { removeMaterial } from './materials/remove-material.ts';
+import { createOverheadAmount } from './overhead/create-overhead-amount.ts';
+import { editOverheadAmount } from './overhead/edit-overhead-amount.ts';
+import { getOverheadAmount } from './overhead/get-overhead-amount.ts';
+import { getOverheadRecovery } from './overhead/get-overhead-recovery.ts';
+import { listOverheadAmounts } from './overhead/list-overhead-amounts.ts';
+import { removeOverheadAmount } from './overhead/remove-overhead-amount.ts';
+import { createPerson } from './people/create-person.ts';
+import { editPerson } from './people/edit-person.ts';
+import { getPerson } from './people/get-person.ts';
+import { listPeople } from './people/list-people.ts';
+import { removePerson } from './people/remove-person.ts';
+import { applyPriceImport } from './price-lists/apply-price-import.ts';
+import { createPriceList } from './price-lists/create-price-list.ts';
+import { discardPriceImport } from './price-lists/discard-price-import.ts';
+import { getPriceImport } from './price-lists/get-price-import.ts';
+import { linkSupplierItem } from './price-lists/link-supplier-item.ts';
+import { listMaterialPrices } from './price-lists/list-material-prices.ts';
+import { listPriceImportRows } from './price-lists/list-price-import-rows.ts';
+import { listPriceLines } from './price-lists/list-price-lines.ts';
+import { listPriceLists } from './price-lists/list-price-lists.ts';
+import { listSupplierItems } from './price-lists/list-supplier-items.ts';
+import { mapPriceImport } from './price-lists/map-price-import.ts';
+import { pastePriceImport } from './price-lists/paste-price-import.ts';
+import { startPriceImport } from './price-lists/start-price-import.ts';
+import { getHealth } from './service/get-health.ts';
+import { getReadiness } from './service/get-readiness.ts';
+import { getSession } from './sign-in/get-session.ts';
+import { setUpOwner } from './sign-in/set-up-owner.ts';
+import { createSupplier } from './suppliers/create-supplier.ts';
+import { editSupplier } from './suppliers/edit-supplier.ts';
+import { getSupplier } from './suppliers/get-supplier.ts';
+import { listSuppliers } from './suppliers/list-suppliers.ts';
+import { removeSupplier } from './suppliers/remove-supplier.ts';
+import { createTool } from './tools/create-tool.ts';
+import { downloadToolRegister } from './tools/download-tool-register.ts';
+import { editTool } from './tools/edit-tool.ts';
+import { getTool } from './tools/get-tool.ts';
+import { getToolRates } from './tools/get-tool-rates.ts';
+import { getToolRegister } from './tools/get-tool-register.ts';
+import { getToolSchedule } from './tools/get-tool-schedule.ts';
+import { listTools } from './tools/list-tools.ts';
+import { removeTool } from './tools/remove-tool.ts';
+import { changeRole } from './users/change-role.ts';
+import { createUser } from './users/create-user.ts';
+import { listUsers } from './users/list-users.ts';
+import { removeUser } from './users/remove-user.ts';
+import { editWorkshop } from './workshop/edit-workshop.ts';
+import { getWorkshop } from './workshop/get-workshop.ts';
+
+/** Every route of the API, one line each. */
+export const ALL_CONTRACTS: readonly Contract[] = [
+  getHealth,
+  getReadiness,
+  getSession,
+  setUpOwner,
+  listUsers,
+  createUser,
+  changeRole,
+  removeUser,
+  listApiTokens,
+  createApiToken,
+  revokeApiToken,
+  loadDemo,
+  removeDemo,
+  listDesigns,
+  getDesign,
+  createDesign,
+  editDesign,
+  removeDesign,
+  importBill,
+  exportBill,
+  listCostSheets,
+  getCostSheet,
+  createCostSheet,
+  editCostSheet,
+  removeCostSheet,
+  workOutCostSheet,
+  createClient,
+  editClient,
+  getClient,
+  listClients,
+  removeClient,
+  createLabourGrade,
+  editLabourGrade,
+  getLabourGrade,
+  listLabourGrades,
+  removeLabourGrade,
+  createOverheadAmount,
+  editOverheadAmount,
+  getOverheadAmount,
+  listOverheadAmounts,
+  removeOverheadAmount,
+  createPerson,
+  editPerson,
+  getPerson,
+  listPeople,
+  removePerson,
+  createTool,
+  editTool,
+  getTool,
+  listTools,
+  removeTool,
+  editWorkshop,
+  getWorkshop,
+  createExchangeRate,
+  listExchangeRates,
+  createMaterial,
+  removeMaterial,
+  editMaterial,
+  getMaterial,
+  listMaterials,
+  applyPriceImport,
+  createPriceList,
+  discardPriceImport,
+  getPriceImport,
+  linkSupplierItem,
+  listMaterialPrices,
+  listPriceImportRows,
+  listPriceLines,
+  listPriceLists,
+  listSupplierItems,
+  mapPriceImport,
+  pastePriceImport,
+  startPriceImport,
+  createSupplier,
+  removeSupplier,
+  editSupplier,
+  getSupplier,
+  listSuppliers,
+  getLabourRates,
+  getOverheadRecovery,
+  downloadToolRegister,
+  getToolRates,
+  getToolRegister,
+  getToolSchedule,
+  price,
+  costSheet,
+  boardMeasure,
+  depreciationSchedule,
+  finishQuantity,
+  labourRate,
+  learningCurve,
+  machineHourRate,
+  overheadRate,
+  resaw,
+];

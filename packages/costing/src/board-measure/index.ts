@@ -1,0 +1,8 @@
+export {
+  type BoardTally,
+  type BoardTallyLine,
+  boardTally,
+  type CountedBoards,
+  TALLY_ROUNDINGS,
+  type TallyRounding,
+} from './board-tally.ts';

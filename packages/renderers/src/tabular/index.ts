@@ -1,0 +1,4 @@
+export * from './read-table.ts';
+export * from './table.ts';
+export * from './write-csv.ts';
+export * from './write-workbook.ts';

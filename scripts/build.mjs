@@ -1,0 +1,62 @@
+// npm run build: apps/web -> apps/web/dist, apps/api -> apps/api/dist; only what changed since the last time.
+import { existsSync, renameSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { checkout } from './lib/checkout.mjs';
+import { hashOf, isStamped, stamp } from './lib/stamp.mjs';
+
+const common = ['package-lock.json', 'tsconfig.json', 'packages', 'scripts/build.mjs'];
+
+async function buildStep(name, sources, result, build) {
+  const hash = hashOf([...common, ...sources]);
+  if (existsSync(join(checkout, result)) && isStamped(name, hash)) return;
+  console.log(`Building ${result} ...`);
+  await build();
+  stamp(name, hash);
+}
+
+async function buildWeb() {
+  const { build } = await import('vite');
+  await build({ root: join(checkout, 'apps', 'web'), logLevel: 'warn' });
+}
+
+/** Packages of this repository are TypeScript and go into the bundle; those from npm stay where they are. */
+const packagesStayOutside = {
+  name: 'packages-stay-outside',
+  setup(build) {
+    build.onResolve({ filter: /^[^./]/ }, ({ path, kind }) => {
+      if (kind === 'entry-point' || path.startsWith('@scantling/')) return undefined;
+      return { path, external: true };
+    });
+  },
+};
+
+async function buildApi() {
+  const { build } = await import('esbuild');
+  const source = join(checkout, 'apps', 'api', 'src');
+  const dist = join(checkout, 'apps', 'api', 'dist');
+  // Built beside it: a build that fails leaves the last good one.
+  const outdir = `${dist}.next`;
+  rmSync(outdir, { recursive: true, force: true });
+  await build({
+    entryPoints: [join(source, 'server.ts'), join(source, 'token-command.ts')],
+    outdir,
+    bundle: true,
+    splitting: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    sourcemap: true,
+    logLevel: 'warning',
+    plugins: [packagesStayOutside],
+  });
+  rmSync(dist, { recursive: true, force: true });
+  renameSync(outdir, dist);
+}
+
+try {
+  await buildStep('api', ['apps/api', 'prisma/schema.prisma'], 'apps/api/dist/server.js', buildApi);
+  await buildStep('web', ['apps/web'], 'apps/web/dist/index.html', buildWeb);
+} catch (error) {
+  console.error(`The build failed: ${error.message}`);
+  process.exit(1);
+}

@@ -1,0 +1,67 @@
+/** Which part may import which, by folder: arrows go down only. A part not named here fails the test. */
+export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
+  'packages/decimals': [],
+  'packages/units': ['packages/decimals'],
+  'packages/money': ['packages/decimals'],
+  'packages/figures': ['packages/decimals', 'packages/units', 'packages/money'],
+  'packages/costing': ['packages/decimals', 'packages/units', 'packages/money', 'packages/figures'],
+  'packages/contracts': [
+    'packages/decimals',
+    'packages/units',
+    'packages/money',
+    'packages/figures',
+    'packages/costing',
+  ],
+  'packages/renderers': [
+    'packages/decimals',
+    'packages/units',
+    'packages/money',
+    'packages/figures',
+    'packages/costing',
+  ],
+  'apps/api': [
+    'packages/decimals',
+    'packages/units',
+    'packages/money',
+    'packages/figures',
+    'packages/costing',
+    'packages/contracts',
+    'packages/renderers',
+  ],
+  'apps/web': [
+    'packages/decimals',
+    'packages/units',
+    'packages/money',
+    'packages/figures',
+    'packages/costing',
+    'packages/contracts',
+  ],
+};
+
+/** Compiled with the language's library only, and free of Node's modules. */
+export const PURE_PARTS = ['decimals', 'units', 'money', 'figures', 'costing', 'contracts'].map(
+  (name) => `packages/${name}`,
+);
+
+/**
+ * Which feature may use another one's exported functions: a cost sheet is worked out from everything else, and the
+ * demo is entered through the features' own code. `*` is every feature: each
+ * screen shows figures. A loop among features is caught by the test for loops.
+ */
+export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> =
+  {
+    'apps/api/src/features': {
+      'cost-sheets': ['designs', 'materials', 'price-lists', 'exchange-rates', 'workshop'],
+      demo: [
+        'cost-sheets',
+        'designs',
+        'exchange-rates',
+        'materials',
+        'price-lists',
+        'suppliers',
+        'tools',
+        'workshop',
+      ],
+    },
+    'apps/web/src/features': { '*': ['figures'] },
+  };
