@@ -34,6 +34,6 @@ export default defineConfig({
   },
   server: {
     host: '127.0.0.1',
-    proxy: { '/api': { target: process.env.API_URL ?? 'http://127.0.0.1:4600' } },
+    proxy: { '/api/': { target: process.env.API_URL ?? 'http://127.0.0.1:4600' } },
   },
 });

@@ -64,7 +64,7 @@ export const INDEX_ENTRIES: readonly IndexEntry[] = [
     purpose: 'Yearly costs of being open, each with its one home',
   },
   {
-    label: 'Workshop settings',
+    label: 'Workshop',
     to: '/workshop',
     group: 'workshop',
     purpose: 'Currency, allowances, kerfs, what overhead is recovered over',

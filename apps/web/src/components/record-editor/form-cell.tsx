@@ -40,10 +40,13 @@ export function FormCell({ spec, value, onChange, error, isReadOnly }: FormCellP
     error,
     isRequired: spec.isRequired ?? false,
   };
+  // Nothing chosen needs no list of what could have been.
+  const chosenError = error && text === '' ? { message: 'Nothing is chosen.', mend: 'Choose one.' } : error;
   if (spec.kind === 'choice') {
     return (
       <Select
         {...common}
+        error={chosenError}
         choices={spec.choices}
         value={text === '' ? null : text}
         onChange={onChange}
@@ -55,6 +58,7 @@ export function FormCell({ spec, value, onChange, error, isReadOnly }: FormCellP
     return (
       <ComboBox
         {...common}
+        error={chosenError}
         choices={spec.choices}
         value={text === '' ? null : text}
         onChange={(id) => onChange(id ?? '')}

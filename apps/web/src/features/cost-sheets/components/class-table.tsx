@@ -56,5 +56,11 @@ export function ClassTable({ label, worked, rows }: ClassTableProps) {
       ),
     ] satisfies DataColumn<ClassRow>[];
   }, [worked]);
-  return <DataTable label={label} columns={columns} rows={rows} rowId={(row) => row.id} />;
+  // A label must not stand a whole screen away from its figures.
+  const width = `calc(28rem + ${worked.columns.length * QUANTITY_WIDTH}px)`;
+  return (
+    <div style={{ maxWidth: width, minWidth: 0 }}>
+      <DataTable label={label} columns={columns} rows={rows} rowId={(row) => row.id} />
+    </div>
+  );
 }

@@ -35,19 +35,23 @@ const SHOWN = [
 export interface SheetFormProps extends Omit<FieldParts, 'errorFor'> {
   /** What this page found wrong with what was typed. */
   readonly found: readonly FieldError[];
-  /** What the API answered to the last try, or what working it out failed on. */
+  /** What the API answered to the last try. */
   readonly error: unknown;
+  /** What working it out failed on, said elsewhere on the sheet; its fields are marked here. */
+  readonly workError?: unknown;
   readonly onSubmit: () => void;
   /** The acts, and what is said beside them. */
   readonly children: React.ReactNode;
 }
 
 /** The whole form of a cost sheet: a new one's and a saved one's. */
-export function SheetForm({ found, error, onSubmit, children, ...rest }: SheetFormProps) {
+export function SheetForm({ found, error, workError, onSubmit, children, ...rest }: SheetFormProps) {
   const refused = fieldErrors(error, SHOWN);
+  const unworkable = fieldErrors(workError, SHOWN);
   const parts: FieldParts = {
     ...rest,
-    errorFor: (field) => found.find((one) => one.field === field) ?? refused.errorFor(field),
+    errorFor: (field) =>
+      found.find((one) => one.field === field) ?? refused.errorFor(field) ?? unworkable.errorFor(field),
   };
   const isPlaced = error instanceof ApiProblem && error.errors.length > 0 && refused.unplaced.length === 0;
   return (

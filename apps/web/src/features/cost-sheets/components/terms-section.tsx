@@ -1,8 +1,10 @@
+import { editCostSheet } from '@scantling/contracts';
 import { useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { ApiProblem, type FieldError } from '../../../lib/api-problem.ts';
+import { useMayCall } from '../../../lib/use-session.ts';
 import { useEditCostSheet } from '../api/edit-cost-sheet.ts';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
 import { readDraft } from './read-draft.ts';
@@ -22,6 +24,7 @@ export function TermsSection({ sheet, etag, currency, workError }: TermsSectionP
   const [draft, setDraft] = useState(() => draftOf(sheet));
   const [found, setFound] = useState<readonly FieldError[]>([]);
   const edit = useEditCostSheet(sheet.id);
+  const canEdit = useMayCall(editCostSheet);
   const queryClient = useQueryClient();
   const isOvertaken = edit.error instanceof ApiProblem && edit.error.status === 412;
 
@@ -37,15 +40,25 @@ export function TermsSection({ sheet, etag, currency, workError }: TermsSectionP
     <Section title="Terms" note="Saving works the sheet out again.">
       <SheetForm
         draft={draft}
-        onChange={(change) => setDraft({ ...draft, ...change })}
+        onChange={(change) => {
+          if (edit.isSuccess) edit.reset();
+          setDraft({ ...draft, ...change });
+        }}
         found={found}
-        error={edit.error ?? workError}
+        error={edit.error}
+        workError={workError}
         currency={currency}
-        onSubmit={() => save(etag)}
+        onSubmit={() => {
+          if (canEdit) save(etag);
+        }}
       >
-        <Button type="submit" look="main" isPending={edit.isPending} pendingText="Saving ...">
-          Save and work out
-        </Button>
+        {canEdit ? (
+          <Button type="submit" look="main" isPending={edit.isPending} pendingText="Saving ...">
+            Save and work out
+          </Button>
+        ) : (
+          <p>You may read this sheet; who makes pieces may change it.</p>
+        )}
         {isOvertaken && (
           <>
             <Button

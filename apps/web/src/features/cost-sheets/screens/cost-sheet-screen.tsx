@@ -1,12 +1,18 @@
+import { removeCostSheet } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { Button } from '../../../components/button.tsx';
 import { ErrorNotice, StaleNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { ApiProblem } from '../../../lib/api-problem.ts';
+import { useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
+import { recordAddressesQuery } from '../api/list-addressed-records.ts';
 import { workedCostSheetQuery } from '../api/work-out-cost-sheet.ts';
+import { costingProblem } from '../components/costing-problem.ts';
+import { recordAddress } from '../components/record-address.ts';
 import { RemoveSheet } from '../components/remove-sheet.tsx';
 import { TermsSection } from '../components/terms-section.tsx';
 import { WorkedSections } from '../components/worked-sections.tsx';
@@ -34,6 +40,8 @@ export function CostSheetScreen() {
   return <WorkedSheet key={sheetId} sheet={sheet.data.value} etag={sheet.data.etag} />;
 }
 
+const NO_ADDRESSES: ReadonlyMap<string, string> = new Map();
+
 interface WorkedSheetProps {
   readonly sheet: CostSheetRecord;
   readonly etag: string | null;
@@ -41,6 +49,8 @@ interface WorkedSheetProps {
 
 function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
   const query = useQuery(workedCostSheetQuery(sheet.id));
+  const canRemove = useMayCall(removeCostSheet);
+  const addresses = useQuery(recordAddressesQuery);
   const worked = query.data;
   const workAgain = (): void => void query.refetch();
   const body = (
@@ -71,17 +81,30 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
             <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
               Work out again
             </Button>
-            <RemoveSheet id={sheet.id} etag={etag} title={sheet.title} />
+            {canRemove && <RemoveSheet id={sheet.id} etag={etag} title={sheet.title} />}
           </>
         }
       />
       {query.isPending && <Loading label="Working out" />}
-      {query.isError && <ErrorNotice error={query.error} retry={workAgain} />}
+      {query.isError && (
+        <ErrorNotice
+          error={query.error instanceof ApiProblem ? costingProblem(query.error) : query.error}
+          retry={workAgain}
+        />
+      )}
       {query.isError && worked && <StaleNotice>Worked out before the last change.</StaleNotice>}
       {worked && <WorkedSections worked={worked} />}
       <TermsSection sheet={sheet} etag={etag} currency={worked?.currency} workError={query.error} />
     </Sheet>
   );
   // Without an answer there is nothing the address could open; the rail would call its figure gone.
-  return worked ? <Figures table={worked.figures}>{body}</Figures> : body;
+  if (!worked) return body;
+  return (
+    <Figures
+      table={worked.figures}
+      recordAddress={(record) => recordAddress(record, addresses.data ?? NO_ADDRESSES)}
+    >
+      {body}
+    </Figures>
+  );
 }

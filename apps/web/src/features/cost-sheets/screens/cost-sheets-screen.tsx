@@ -1,3 +1,4 @@
+import { createCostSheet } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
@@ -5,6 +6,7 @@ import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { useMayCall } from '../../../lib/use-session.ts';
 import type { CostSheetRecord } from '../api/get-cost-sheet.ts';
 import { costSheetsQuery } from '../api/list-cost-sheets.ts';
 
@@ -37,6 +39,7 @@ const COLUMNS: readonly DataColumn<CostSheetRecord>[] = [
 ];
 
 function NewSheetLink() {
+  if (!useMayCall(createCostSheet)) return null;
   return (
     <Link to="/cost-sheets/new" className="button button-main">
       Make a cost sheet

@@ -34,13 +34,13 @@ export function SaveDesign({
   const problem = error instanceof ApiProblem ? error : null;
   const placed = problem?.errors.map((one) => ({ ...one, field: placeWords(one.field, bill) }));
   return (
-    <div className="stale-notice">
+    <div className="save-notice">
       <div className="save-bar">
         <TextInput label="Changed, not saved yet. What and why" value={note} onChange={setNote} />
         <Button look="main" isPending={isPending} pendingText="Saving ..." onPress={() => onSave(note)}>
           Save as revision {revision}
         </Button>
-        <Button onPress={onTakeNewest}>Drop the changes</Button>
+        {problem?.status !== 412 && <Button onPress={onTakeNewest}>Drop the changes</Button>}
       </div>
       {error !== null && <ErrorNotice error={error} {...(placed ? { errors: placed } : {})} />}
       {problem?.status === 412 && (

@@ -18,7 +18,7 @@ export function LabourRateTable({ rates, figures }: LabourRates) {
       isNumeric: true,
       text: (rate) => figures[rate[id]]?.value ?? '',
       sortBy: (rate) => decimal(figures[rate[id]]?.value ?? '0'),
-      render: (rate) => <FigureValue id={rate[id]} look={id === 'perHour' ? 'total' : 'plain'} />,
+      render: (rate) => <FigureValue id={rate[id]} look={id === 'perHour' ? 'total' : 'plain'} places={2} />,
     });
     return [
       {

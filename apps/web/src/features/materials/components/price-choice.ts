@@ -1,4 +1,5 @@
 import { boughtCost, type ChosenOffer, chooseOffer, PRICE_UNITS, type PriceOffer } from '@scantling/costing';
+import { decimal } from '@scantling/decimals';
 import { type Figure, input } from '@scantling/figures';
 import type { BaseUnit } from '@scantling/units';
 import type { MaterialPrice } from '../api/list-material-prices.ts';
@@ -11,7 +12,7 @@ export function offersOf(prices: readonly MaterialPrice[]): PriceOffer[] {
     groups.set(key, [...(groups.get(key) ?? []), price]);
   }
   return [...groups.values()].flatMap((group) => {
-    const lines = group.toSorted((a, b) => Number(a.line.breakFrom) - Number(b.line.breakFrom));
+    const lines = group.toSorted((a, b) => decimal(a.line.breakFrom).comparedTo(b.line.breakFrom));
     const first = lines[0];
     return first === undefined ? [] : [offerOf(first, lines)];
   });

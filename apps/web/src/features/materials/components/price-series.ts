@@ -1,3 +1,4 @@
+import { decimal } from '@scantling/decimals';
 import type { MaterialPrice } from '../api/list-material-prices.ts';
 
 interface Kind {
@@ -38,7 +39,7 @@ export function seriesOf(prices: readonly MaterialPrice[], today: string): reado
   const series = new Map<string, Series>();
   for (const { line, list, supplier, endedFrom } of prices) {
     const id = [supplier.id, line.itemId, line.breakFrom].join(' ');
-    const from = Number(line.breakFrom) === 0 ? '' : ` from ${line.breakFrom}`;
+    const from = decimal(line.breakFrom).isZero() ? '' : ` from ${line.breakFrom}`;
     const label = `${supplier.name}, ${line.code}${from}`;
     const [until = today] = [endedFrom, list.validTo, today].filter((day) => day !== null).sort();
     const one = series.get(id) ?? { id, label, until, points: [] };

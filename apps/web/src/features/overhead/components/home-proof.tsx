@@ -17,21 +17,21 @@ export function HomeProof({ proof }: Pick<OverheadRecovery, 'proof'>) {
         <div>
           <dt>All yearly amounts</dt>
           <dd>
-            <FigureValue id={proof.total} look="total" />
+            <FigureValue id={proof.total} look="total" places={2} />
           </dd>
         </div>
         {HOMES.map((home) => (
           <div key={home}>
             <dt>less {HOME_WORDS[home].toLowerCase()}</dt>
             <dd>
-              <FigureValue id={proof.homes[home]} />
+              <FigureValue id={proof.homes[home]} places={2} />
             </dd>
           </div>
         ))}
         <div>
           <dt>leaves</dt>
           <dd>
-            <FigureValue id={proof.rest} look="total" />
+            <FigureValue id={proof.rest} look="total" places={2} />
           </dd>
         </div>
       </dl>

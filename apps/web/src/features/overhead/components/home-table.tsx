@@ -20,8 +20,10 @@ export function HomeTable({ proof, figures }: Pick<OverheadRecovery, 'proof' | '
       isNumeric: true,
       text: (line) => figures[line[id]]?.value ?? '',
       sortBy: (line) => decimal(figures[line[id]]?.value ?? '0'),
-      render: (line) => <FigureValue id={line[id]} />,
-      ...(id === 'amount' ? { total: <FigureValue id={proof.total} look="total" /> } : {}),
+      render: (line) => <FigureValue id={line[id]} isUnitHidden places={2} />,
+      ...(id === 'amount'
+        ? { total: <FigureValue id={proof.total} look="total" isUnitHidden places={2} /> }
+        : {}),
     });
     return [
       {
@@ -36,7 +38,7 @@ export function HomeTable({ proof, figures }: Pick<OverheadRecovery, 'proof' | '
         total: 'All amounts',
       },
       { id: 'home', header: 'Its one home', text: ({ home }) => HOME_WORDS[home] },
-      share('amount', 'A year'),
+      share('amount', 'Amount a year'),
       share('byMachineRates', 'By machine-hour rates'),
       share('byLabourRates', 'By labour rates'),
       share('inPool', 'In a pool'),

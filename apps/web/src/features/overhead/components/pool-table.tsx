@@ -16,7 +16,9 @@ interface PoolTableProps {
 /** What each pool recovers at the base planned and at the base there was. */
 export function PoolTable({ pools, figures }: PoolTableProps) {
   const columns = useMemo(() => {
-    const rate = (id: string, pool: Pool) => <FigureValue id={id} isPercent={isShareOfCost(pool.base)} />;
+    const rate = (id: string, pool: Pool) => (
+      <FigureValue id={id} isPercent={isShareOfCost(pool.base)} places={2} />
+    );
     const actual = (id: Actual, header: string): DataColumn<Pool> => ({
       id: `actual-${id}`,
       header,

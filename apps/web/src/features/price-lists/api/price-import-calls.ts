@@ -11,7 +11,7 @@ import {
 } from '@scantling/contracts';
 import type { PriceChange } from '@scantling/costing';
 import { infiniteQueryOptions, queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
-import { callApi } from '../../../lib/api-client.ts';
+import { type CallableRoute, callApi } from '../../../lib/api-client.ts';
 import type { Draft } from '../../../lib/record-calls.ts';
 
 export type PriceImport = AnswerOf<typeof getPriceImport>;
@@ -47,19 +47,19 @@ export const priceImportRowsQuery = (id: string, change: PriceChange) =>
     getNextPageParam: ({ next }) => next ?? undefined,
   });
 
+// The terms go as they stand in the form; the server names what is wrong with them.
+type Sent = CallableRoute & Pick<typeof startPriceImport, 'answer'>;
+
 /** A file goes as multipart/form-data, its terms in the address; pasted text goes as JSON. */
 export function useStartPriceImport() {
   return useMutation({
-    mutationFn: async ({ terms, from }: { terms: ListTerms; from: File | string }) => {
+    mutationFn: async ({ terms, from }: { terms: ListTerms; from: File | string }): Promise<PriceImport> => {
       if (typeof from === 'string') {
-        const pasted: { method: string; path: string; answer: typeof pastePriceImport.answer } =
-          pastePriceImport;
-        return (await callApi(pasted, { body: { ...terms, text: from } as never })).value;
+        return (await callApi<Sent>(pastePriceImport, { body: { ...terms, text: from } })).value;
       }
       const body = new FormData();
       body.set('file', from);
-      const sent: { method: string; path: string; answer: typeof startPriceImport.answer } = startPriceImport;
-      return (await callApi(sent, { query: terms as never, body })).value;
+      return (await callApi<Sent>(startPriceImport, { query: terms, body })).value;
     },
   });
 }

@@ -61,7 +61,7 @@ function readable(places: number): readonly DataColumn<PriceImportRow>[] {
   return [
     ROW,
     { id: 'code', header: 'Code', width: 150, text: ({ line }) => line?.code ?? '–' },
-    { id: 'description', header: 'Description', width: 300, text: ({ line }) => line?.description ?? '–' },
+    { id: 'description', header: 'Description', width: 300, text: ({ line }) => line?.description || '–' },
     { id: 'material', header: 'Material', width: 140, text: ({ line }) => line?.material ?? '–' },
     {
       id: 'unit',

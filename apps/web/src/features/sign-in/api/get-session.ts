@@ -2,8 +2,6 @@ import { type AnswerOf, getSession } from '@scantling/contracts';
 import { queryOptions } from '@tanstack/react-query';
 import { callApi } from '../../../lib/api-client.ts';
 
-export type Session = AnswerOf<typeof getSession>;
-
 const FIVE_MINUTES_MS = 300_000;
 
 /** Who is signed in, and whether the workshop still has to be set up. */

@@ -50,11 +50,12 @@ export function supplierGroups(values: FormValues): readonly GroupSpec[] {
   ];
 }
 
-export function supplierValues(supplier: Supplier | null): FormValues {
+/** @param currency of the workshop, which a new supplier starts with */
+export function supplierValues(supplier: Supplier | null, currency = ''): FormValues {
   return {
     code: supplier?.code ?? '',
     name: supplier?.name ?? '',
-    currency: supplier?.currency ?? '',
+    currency: supplier?.currency ?? currency,
     taxIncluded: supplier?.taxIncluded ?? false,
     taxRate: toPercent(supplier?.taxRate ?? '0'),
     taxRecoverable: toPercent(supplier?.taxRecoverable ?? '1'),
@@ -76,7 +77,8 @@ export function supplierInput(values: FormValues): Draft<BodyOf<typeof createSup
     taxRecoverable: fromPercent(textOf(values, 'taxRecoverable')),
     minimumOrder: optionalDecimal(textOf(values, 'minimumOrder')),
     freightPerOrder: optionalDecimal(textOf(values, 'freightPerOrder')),
-    leadDays: leadDays === '' ? null : Number(leadDays),
+    // What is no whole number goes as it is, for the server to name.
+    leadDays: leadDays === '' ? null : /^\d{1,9}$/.test(leadDays) ? Number(leadDays) : leadDays,
     notes: textOf(values, 'notes'),
   };
 }

@@ -1,5 +1,6 @@
 import { Link, useNavigate, useParams } from '@tanstack/react-router';
 import { RecordSheet } from '../../../components/record-editor/record-sheet.tsx';
+import { useCurrency } from '../../../lib/use-session.ts';
 import { supplierCalls } from '../api/supplier-calls.ts';
 import { supplierGroups, supplierInput, supplierValues } from '../components/supplier-form.ts';
 
@@ -7,9 +8,10 @@ import { supplierGroups, supplierInput, supplierValues } from '../components/sup
 export function SupplierScreen() {
   const { supplierId } = useParams({ strict: false });
   const navigate = useNavigate();
+  const currency = useCurrency();
   return (
     <RecordSheet
-      key={supplierId ?? 'new'}
+      key={`${supplierId ?? 'new'} ${currency}`}
       calls={supplierCalls}
       id={supplierId ?? null}
       path={<Link to="/suppliers">Suppliers</Link>}
@@ -33,7 +35,7 @@ export function SupplierScreen() {
         </>
       )}
       groups={supplierGroups}
-      toValues={supplierValues}
+      toValues={(supplier) => supplierValues(supplier, currency)}
       toInput={supplierInput}
       onCreated={(supplier) =>
         void navigate({ to: '/suppliers/$supplierId', params: { supplierId: supplier.id } })

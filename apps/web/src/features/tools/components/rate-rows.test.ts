@@ -13,7 +13,7 @@ function rate(
       id: line,
       kind: 'power',
       group,
-      label: line.toUpperCase(),
+      label: `Saw: ${line}`,
       perHour: id(line),
       perYear: id(`${line}-year`),
     })),
@@ -27,18 +27,21 @@ function rate(
 }
 
 test('lines stand once, under their group, with a figure only on the bases that know them', () => {
-  const rows = rateRows([
-    rate('book', [
-      ['depreciation', 'owning'],
-      ['power', 'running'],
-    ]),
-    rate('marginal', [
-      ['power', 'running'],
-      ['cutters', 'running'],
-      // Hours wear a tool out, so a part of this comes with another hour too.
-      ['depreciation', 'running'],
-    ]),
-  ]);
+  const rows = rateRows(
+    [
+      rate('book', [
+        ['depreciation', 'owning'],
+        ['power', 'running'],
+      ]),
+      rate('marginal', [
+        ['power', 'running'],
+        ['cutters', 'running'],
+        // Hours wear a tool out, so a part of this comes with another hour too.
+        ['depreciation', 'running'],
+      ]),
+    ],
+    'Saw',
+  );
   expect(rows.map(({ id }) => id)).toEqual([
     'owning/depreciation',
     'owning',
@@ -52,13 +55,14 @@ test('lines stand once, under their group, with a figure only on the bases that 
   ]);
   expect(rows.find(({ id }) => id === 'owning/depreciation')?.figures).toEqual({ book: 'book/depreciation' });
   expect(rows.find(({ id }) => id === 'running/power')).toMatchObject({
-    label: 'POWER',
+    label: 'Power',
     isTotal: false,
+    isHourly: true,
     figures: { book: 'book/power', marginal: 'marginal/power' },
   });
   expect(rows.find(({ id }) => id === 'investment')?.figures).toEqual({ book: 'book/investment' });
 });
 
 test('a row no basis has a figure for is left out', () => {
-  expect(rateRows([rate('marginal', [])]).map(({ id }) => id)).not.toContain('life');
+  expect(rateRows([rate('marginal', [])], 'Saw').map(({ id }) => id)).not.toContain('life');
 });

@@ -8,9 +8,14 @@ import { type RateRow, rateRows } from './rate-rows.ts';
 import { BASIS_WORDS } from './tool-words.ts';
 import './tools.css';
 
+interface RateTableProps extends ToolRates {
+  /** Its name. */
+  readonly tool: string;
+}
+
 /** What an hour of a tool costs: one column for each basis. */
-export function RateTable({ rates, figures }: ToolRates) {
-  const rows = useMemo(() => rateRows(rates), [rates]);
+export function RateTable({ tool, rates, figures }: RateTableProps) {
+  const rows = useMemo(() => rateRows(rates, tool), [rates, tool]);
   const columns = useMemo(
     () => [
       {
@@ -32,7 +37,12 @@ export function RateTable({ rates, figures }: ToolRates) {
             return id === undefined ? (
               <span className="rate-none">not counted</span>
             ) : (
-              <FigureValue id={id} look={row.isTotal ? 'total' : 'plain'} />
+              <FigureValue
+                id={id}
+                look={row.isTotal ? 'total' : 'plain'}
+                isUnitHidden={row.isHourly}
+                {...(row.id === 'life' ? {} : { places: 2 })}
+              />
             );
           },
         }),

@@ -49,7 +49,8 @@ export function ToolEditor({ id }: { readonly id: string | null }) {
       consequence="Operations that name its code can no longer be costed. A tool that was sold stays on record with the day it went."
       facts={(tool) => [
         { label: 'Code', value: tool.code },
-        { label: 'Came', value: `${tool.acquiredOn}, ${ACQUISITION_WORDS[tool.acquisition]}` },
+        { label: 'Came on', value: tool.acquiredOn },
+        { label: 'How', value: ACQUISITION_WORDS[tool.acquisition] },
         { label: 'Currency', value: currency },
       ]}
       groups={groups}

@@ -2,6 +2,8 @@ import { exampleTool, exampleToolInput, toolInputSchema, workshopSettingsSchema 
 import { describe, expect, test } from 'vitest';
 import { freshTool, toolInput, toolValues } from './tool-values.ts';
 
+type Depreciation = Parameters<typeof toolValues>[0]['depreciation'];
+
 const fresh = freshTool(workshopSettingsSchema.parse({ interestRate: '0.035' }), '2026-03-01');
 
 describe('a tool through its form', () => {
@@ -12,15 +14,13 @@ describe('a tool through its form', () => {
     expect(read).toEqual(exampleToolInput);
   });
 
-  test.each([
+  test.each<Depreciation>([
     { name: 'sum-of-years-digits' },
     { name: 'declining-balance', factor: '1.5', hasSwitch: false },
     { name: 'tax-table', recoveryYears: 5, decliningPercent: 150 },
     { name: 'units-of-production' },
     { name: 'units-of-production', hoursByYear: ['120', '340.5'] },
-  ] as const)('keeps the method %o', (method) => {
-    const depreciation =
-      'hoursByYear' in method ? { name: method.name, hoursByYear: [...method.hoursByYear] } : method;
+  ])('keeps the method %o', (depreciation) => {
     const tool = { ...exampleTool, cutters: [], attached: ['DUST'], depreciation };
     expect(toolInput(toolValues(tool, fresh))).toMatchObject({ depreciation, attached: ['DUST'] });
   });

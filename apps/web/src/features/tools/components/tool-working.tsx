@@ -46,7 +46,7 @@ export function ToolWorking({ tool }: { readonly tool: ToolRecord }) {
       >
         {rates.isPending && <Loading />}
         {rates.isError && <ErrorNotice error={rates.error} retry={() => void rates.refetch()} />}
-        {rates.data && <RateTable {...rates.data} />}
+        {rates.data && <RateTable tool={tool.name} {...rates.data} />}
       </Section>
       {!isHired && (
         <Section title="Yearly schedule" note={schedule.data?.schedule.methodLabel}>

@@ -1,6 +1,7 @@
 import { isRole, ROLE_MEANINGS, ROLES } from '@scantling/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
+import { FieldGroup } from '../../../components/field.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import {
   type FormValues,
@@ -60,16 +61,18 @@ export function NewUserForm() {
     >
       {create.isError && <ErrorNotice error={create.error} errors={unplaced} />}
       <FormFields groups={GROUPS} values={values} onChange={setValues} errorFor={errorFor} />
-      <TextInput
-        label="First password"
-        type="password"
-        autoComplete="new-password"
-        hint="At least 12 characters; a sentence is fine"
-        value={password}
-        onChange={setPassword}
-        error={errorFor('password')}
-        isRequired
-      />
+      <FieldGroup>
+        <TextInput
+          label="First password"
+          type="password"
+          autoComplete="new-password"
+          hint="At least 12 characters; a sentence is fine"
+          value={password}
+          onChange={setPassword}
+          error={errorFor('password')}
+          isRequired
+        />
+      </FieldGroup>
       <div className="form-acts">
         <Button type="submit" look="main" isPending={create.isPending} pendingText="Entering ...">
           Enter

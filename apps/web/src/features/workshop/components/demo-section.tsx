@@ -6,20 +6,11 @@ import { useLoadDemo } from '../api/load-demo.ts';
 import { type RemovedDemo, useRemoveDemo } from '../api/remove-demo.ts';
 import { countsInWords } from './demo-words.ts';
 
-function Removed({ removed, kept, setUpPath }: RemovedDemo) {
+function Removed({ removed, kept }: RemovedDemo) {
   return (
     <div role="status">
       <p>Removed: {countsInWords(removed)}.</p>
       <p>Kept, since your own records rest on it, and yours from now on: {countsInWords(kept)}.</p>
-      {/* Loaded afresh, so that nothing of the demo stays in this page. */}
-      {setUpPath === null ? (
-        <a href="/">To the bench</a>
-      ) : (
-        <p>
-          Nobody is left who can sign in. <a href={setUpPath}>Set up the first owner now</a>; this link is
-          shown this once.
-        </p>
-      )}
     </div>
   );
 }

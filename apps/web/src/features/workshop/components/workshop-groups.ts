@@ -97,7 +97,7 @@ export function workshopGroups(settings: WorkshopSettings, values: FormValues): 
           label: 'Average investment',
           kind: 'choice',
           choices: choicesOf(AVERAGE_INVESTMENT_WORDS),
-          hint: 'P price, S salvage value, N years',
+          hint: 'Year by year: (P − S)(N + 1) / 2N + S; plain mean: (P + S) / 2; P price, S salvage, N years',
         },
         { name: 'settings.interestRate', label: 'Interest a new tool starts with', ...PERCENT },
         {

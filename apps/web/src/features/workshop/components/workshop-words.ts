@@ -5,12 +5,12 @@ export const FORM_WORDS: Readonly<Record<MaterialForm, string>> = {
   'rough-lumber': 'Rough lumber',
   'dimensioned-lumber': 'Dimensioned lumber',
   sheet: 'Sheet',
-  each: 'Each',
-  pack: 'Pack',
-  volume: 'By volume',
-  weight: 'By weight',
-  area: 'By area',
-  length: 'By length',
+  each: 'Goods sold by the piece',
+  pack: 'Goods sold by the pack',
+  volume: 'Goods sold by volume',
+  weight: 'Goods sold by weight',
+  area: 'Goods sold by area',
+  length: 'Goods sold by length',
   service: 'Bought service',
 };
 
@@ -27,6 +27,6 @@ export const BASE_WORDS: Readonly<Record<Pool['base'], string>> = {
 };
 
 export const AVERAGE_INVESTMENT_WORDS: Readonly<Record<WorkshopSettings['averageInvestment'], string>> = {
-  forestry: '(P − S)(N + 1) / 2N + S, year ends counted',
-  simple: '(P + S) / 2',
+  forestry: 'Year by year',
+  simple: 'Plain mean',
 };

@@ -20,7 +20,6 @@ export function WorkshopScreen() {
         facts={
           workshop
             ? [
-                { label: 'Workshop', value: workshop.name },
                 { label: 'Currency', value: workshop.currency },
                 { label: 'Lengths', value: workshop.unitSystem === 'metric' ? 'mm' : 'ft and in' },
               ]

@@ -1,0 +1,103 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { type RunningApplication, startApplication } from './application.ts';
+import { launchBrowser } from './browser.ts';
+
+// Rules of WCAG 2.2 at levels A and AA, checked by axe-core, a general-purpose accessibility engine.
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const SCREENS = [
+  '/',
+  '/designs',
+  '/cost-sheets',
+  '/clients',
+  '/price-lists',
+  '/materials',
+  '/suppliers',
+  '/exchange-rates',
+  '/tools',
+  '/labour-grades',
+  '/overhead',
+  '/workshop',
+  '/people',
+  '/users',
+  '/api-tokens',
+];
+
+let application: RunningApplication;
+let browser: Browser;
+
+beforeAll(async () => {
+  application = await startApplication({ SCANTLING_DEMO: 'on' });
+});
+
+// A browser for each test: the one from npm is a single process, which ends with its first page.
+beforeEach(async () => {
+  browser = await launchBrowser();
+});
+afterEach(async () => {
+  await browser?.close();
+});
+afterAll(async () => {
+  await application?.stop();
+});
+
+async function signedInAt(width: number, height: number): Promise<{ page: Page; errors: string[] }> {
+  const page = await browser.newPage({ viewport: { width, height } });
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') errors.push(message.text());
+  });
+  await page.goto(application.address);
+  await page.getByRole('textbox', { name: /mail/i }).fill('demo@scantling.example');
+  await page.locator('input[type=password]').fill('plane-and-scraper');
+  await page.getByRole('button', { name: /sign in/i }).click();
+  await page.getByRole('heading', { level: 1 }).first().waitFor();
+  return { page, errors };
+}
+
+async function open(page: Page, screen: string): Promise<void> {
+  await page.goto(`${application.address}${screen}`);
+  await page.getByRole('heading', { level: 1 }).first().waitFor();
+  await page.waitForLoadState('networkidle');
+}
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const engine = Reflect.get(window, 'axe');
+    const { violations: found } = await engine.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'],
+    });
+    return found.map(
+      (rule: { id: string; nodes: { html: string }[] }) => `${rule.id}: ${rule.nodes[0]?.html.slice(0, 160)}`,
+    );
+  });
+}
+
+describe('every screen of the index strip', () => {
+  it('stands in a wide window without a violation of WCAG or an error in the console', async () => {
+    const { page, errors } = await signedInAt(1440, 900);
+    const found: Record<string, string[]> = {};
+    for (const screen of SCREENS) {
+      await open(page, screen);
+      const here = await violations(page);
+      if (here.length > 0) found[screen] = here;
+    }
+    expect(found).toEqual({});
+    expect(errors).toEqual([]);
+  });
+
+  it('fits a phone without scrolling sideways', async () => {
+    const { page } = await signedInAt(390, 844);
+    const tooWide: string[] = [];
+    for (const screen of SCREENS) {
+      await open(page, screen);
+      if (await page.evaluate(() => document.documentElement.scrollWidth > window.innerWidth))
+        tooWide.push(screen);
+    }
+    expect(tooWide).toEqual([]);
+  });
+});
