@@ -35,7 +35,7 @@ export function ErrorNotice({ error, retry, errors }: ErrorNoticeProps) {
   return (
     <div role="alert" className="error-notice">
       <p className="error-title">{problem?.title ?? 'This page failed'}</p>
-      {problem?.detail && <p>{problem.detail}</p>}
+      {problem?.detail && !problem.detail.startsWith(problem.title) && <p>{problem.detail}</p>}
       {problem === null && <p>{error instanceof Error ? error.message : String(error)}</p>}
       {listed.length > 0 && (
         <ul>

@@ -89,6 +89,11 @@ describe('the machine-hour rate', () => {
     expect(hourly(books, 'book', { namedYear: 2025 }).depreciation).toBeCloseTo((5500 * 9) / 55 / 400, 20);
     expect(hourly(books, 'book', { namedYear: 2040 }).depreciation).toBe(0);
     expect(() => rate(books, 'book', { namedYear: 2023 })).toThrow('enter a year from 2024 on');
+    const inOctober = { ...books, monthsInFirstYear: 3 };
+    expect(hourly(inOctober, 'book', { namedYear: 2024 }).depreciation).toBeCloseTo(
+      (5500 * 10) / 55 / 400,
+      20,
+    );
   });
 
   it('counts wear by the hour under units of production', () => {

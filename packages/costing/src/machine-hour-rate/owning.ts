@@ -1,4 +1,5 @@
-import { derive, type Figure, increment, number, per, scale, sum } from '@scantling/figures';
+import { derive, divide, type Figure, increment, number, per, scale, sum } from '@scantling/figures';
+import { firstYearShare } from '../depreciation/index.ts';
 import { CostingInputError } from '../input-error.ts';
 import type { LeafReader } from '../leaf-reader.ts';
 import { bookSchedule } from './book-schedule.ts';
@@ -135,5 +136,11 @@ function bookDepreciation(
     throw new CostingInputError('namedYear', `cannot be ${namedYear}`, `enter a year from ${first} on`);
   const line = years.find(({ year }) => year === namedYear);
   const taken = line?.expense ?? scale('nothing more to write off', depreciable, number(0));
-  return aYear(`${label} (${namedYear})`, taken);
+  const year = aYear(`${label} (${namedYear})`, taken);
+  // The hours of a whole year stand against it, so what some months wrote off is brought to twelve. Tax tables
+  // and hours run have their own first year and know no months.
+  const { name } = tool.depreciation;
+  const isByMonths = name !== 'tax-table' && name !== 'units-of-production';
+  if (!isByMonths || namedYear !== first || tool.monthsInFirstYear === undefined) return year;
+  return divide(`${label} (${namedYear}), brought to a whole year`, year, firstYearShare(tool, reader));
 }

@@ -12,7 +12,8 @@ function enterOwner(database: Database, given: BodyOf<typeof setUpOwner>): Promi
   const { token, workshopName, currency, ...person } = given;
   return database.$transaction(async (transaction) => {
     const used = await transaction.setUpLink.deleteMany({ where: { hash: hashOf(token) } });
-    if (used.count === 0 || (await transaction.user.count()) > 0) throw new RequestProblem('set-up-refused');
+    const owners = await transaction.user.count({ where: { role: 'owner' } });
+    if (used.count === 0 || owners > 0) throw new RequestProblem('set-up-refused');
     await transaction.workshop.createMany({
       data: { name: workshopName, currency, settings: {} },
       skipDuplicates: true,

@@ -1,4 +1,4 @@
-import { type AnswerOf, getSession } from '@scantling/contracts';
+import { getSession } from '@scantling/contracts';
 import { queryOptions } from '@tanstack/react-query';
 import { callApi } from '../../../lib/api-client.ts';
 
