@@ -45,6 +45,7 @@ describe('other units', () => {
     expect(formatAmount({ value: '600.396875', unit: 'mm', currency: null }, us).text).toBe('600.4 mm');
     expect(formatAmount({ value: '0.000123456', unit: 'ratio', currency: null }, us).text).toBe('0.000123');
     expect(formatAmount({ value: '1500', unit: 'h/year', currency: null }, us).text).toBe('1,500 h per year');
+    expect(formatAmount({ value: '18', unit: 'year', currency: null }, us).text).toBe('18 years');
   });
 
   it('write rates of money with what lies below the cent', () => {

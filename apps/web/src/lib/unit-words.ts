@@ -10,7 +10,7 @@ const UNITS: Readonly<Record<BaseUnit, UnitWords>> = {
   money: { words: '', places: 2 },
   ratio: { words: '', places: 4 },
   h: { words: 'h', places: 2 },
-  year: { words: 'year', places: 1 },
+  year: { words: 'years', places: 1 },
   mm: { words: 'mm', places: 2 },
   m: { words: 'm', places: 3 },
   in: { words: 'in', places: 3 },
@@ -53,7 +53,7 @@ export function unitWords(unit: Unit): string {
   const { over, per } = partsOf(unit);
   const first = isBaseUnit(over) ? UNITS[over].words : over;
   if (per === null) return first;
-  const second = per === 'ratio' ? '1' : isBaseUnit(per) ? UNITS[per].words : per;
+  const second = per === 'ratio' ? '1' : per === 'year' ? 'year' : isBaseUnit(per) ? UNITS[per].words : per;
   return first === '' ? `per ${second}` : `${first} per ${second}`;
 }
 

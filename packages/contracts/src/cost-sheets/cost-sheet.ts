@@ -1,6 +1,7 @@
 import { COSTING_BASES, type CostTerms } from '@scantling/costing';
 import { z } from 'zod';
 import { nonNegativeDecimalText, positiveDecimalText, shareText } from '../decimal-text.ts';
+import { unitSystemSchema } from '../designs/design.ts';
 import { calendarDate, givenName, moment, recordId } from '../record.ts';
 
 export const pricePolicySchema = z
@@ -56,6 +57,8 @@ export const costSheetSchema = z.strictObject({
   ...costSheetFields,
   designCode: z.string(),
   designName: z.string(),
+  /** How lengths of this design are shown. */
+  unitSystem: unitSystemSchema,
   clientName: z.string().nullable(),
   isDemo: z.boolean(),
   updatedAt: moment,
@@ -84,6 +87,7 @@ export const exampleCostSheet: z.input<typeof costSheetSchema> = {
   terms: exampleTerms,
   designCode: 'BENCH',
   designName: 'Hall bench',
+  unitSystem: 'metric',
   clientName: null,
   isDemo: false,
   updatedAt: '2026-03-01T09:30:00.000Z',

@@ -6,10 +6,13 @@ import { RequestProblem } from '../../problems/request-problem.ts';
 
 type Access = Database | Prisma.TransactionClient;
 export type CostSheetAnswer = z.output<typeof costSheetSchema>;
-type Row = CostSheet & { design: Pick<Design, 'code' | 'name'>; client: Pick<Client, 'name'> | null };
+type Row = CostSheet & {
+  design: Pick<Design, 'code' | 'name' | 'unitSystem'>;
+  client: Pick<Client, 'name'> | null;
+};
 
 export const WITH_NAMES = {
-  design: { select: { code: true, name: true } },
+  design: { select: { code: true, name: true, unitSystem: true } },
   client: { select: { name: true } },
 } as const;
 
@@ -25,6 +28,7 @@ export function toCostSheet(row: Row): CostSheetAnswer {
     terms: costTermsSchema.parse(row.terms),
     designCode: row.design.code,
     designName: row.design.name,
+    unitSystem: row.design.unitSystem === 'imperial' ? 'imperial' : 'metric',
     clientName: row.client?.name ?? null,
     isDemo: row.isDemo,
     updatedAt: row.updatedAt.toISOString(),

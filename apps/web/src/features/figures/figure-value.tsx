@@ -1,3 +1,4 @@
+import { formatLength } from '@scantling/units';
 import { useLocale } from 'react-aria-components';
 import { formatAmount, formatPercent, type WrittenAmount } from '../../lib/format.ts';
 import { useFigures } from './figures-context.ts';
@@ -12,8 +13,15 @@ export interface FigureValueProps {
   readonly places?: number;
   /** A share read as a percentage (a margin of 0.3 is 30 %). */
   readonly isPercent?: boolean;
+  /** Shows a length in feet and inches, to the nearest 1/16 with a mark where that is not exact. */
+  readonly isInInches?: boolean;
   /** `answer`: the one large figure of a sheet; `total`: sums. */
   readonly look?: 'plain' | 'total' | 'answer';
+}
+
+function inchesOf(mm: string): WrittenAmount {
+  const text = formatLength(mm, 'imperial');
+  return { number: text, unit: '', text };
 }
 
 function percentOf(share: string, locale: string): WrittenAmount {
@@ -23,12 +31,16 @@ function percentOf(share: string, locale: string): WrittenAmount {
 
 /** A figure of the table around it: value and unit, and a button that opens its working. */
 export function FigureValue(props: FigureValueProps) {
-  const { id, isUnitHidden = false, places, isPercent = false, look = 'plain' } = props;
+  const { id, isUnitHidden = false, places, isPercent = false, isInInches = false, look = 'plain' } = props;
   const { table, openId, open } = useFigures();
   const { locale } = useLocale();
   const node = nodeOf(table, id);
   const options = { locale, ...(places === undefined ? {} : { places }) };
-  const written = isPercent ? percentOf(node.value, locale) : formatAmount(node, options);
+  const written = isPercent
+    ? percentOf(node.value, locale)
+    : isInInches && node.unit === 'mm'
+      ? inchesOf(node.value)
+      : formatAmount(node, options);
   return (
     <button
       type="button"

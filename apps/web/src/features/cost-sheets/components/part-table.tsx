@@ -7,7 +7,13 @@ import { FigureValue } from '../../figures/figure-value.tsx';
 type Part = WorkedCostSheet['parts'][number];
 
 /** Rough sizes: what has to be cut out of the stock for each part. */
-export function PartTable({ worked }: { readonly worked: WorkedCostSheet }) {
+export function PartTable({
+  worked,
+  isInInches,
+}: {
+  readonly worked: WorkedCostSheet;
+  readonly isInInches: boolean;
+}) {
   const columns = useMemo(() => {
     const figure = (id: 'roughLength' | 'roughWidth' | 'roughFace', header: string): DataColumn<Part> => ({
       id,
@@ -15,7 +21,7 @@ export function PartTable({ worked }: { readonly worked: WorkedCostSheet }) {
       isNumeric: true,
       sortBy: false,
       text: (part) => worked.figures[part[id]]?.value ?? '',
-      render: (part) => <FigureValue id={part[id]} />,
+      render: (part) => <FigureValue id={part[id]} isInInches={isInInches} />,
     });
     return [
       { id: 'name', header: 'Part', text: (part) => part.name },
@@ -24,7 +30,7 @@ export function PartTable({ worked }: { readonly worked: WorkedCostSheet }) {
       figure('roughWidth', 'Rough width'),
       figure('roughFace', 'Rough face'),
     ] satisfies DataColumn<Part>[];
-  }, [worked]);
+  }, [worked, isInInches]);
   return (
     <DataTable
       label="Parts"

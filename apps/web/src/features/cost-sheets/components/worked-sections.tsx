@@ -19,7 +19,7 @@ interface WorkedProps {
 }
 
 /** The answer first: what to charge for one piece, then how cost and price come about at each quantity. */
-export function WorkedSections({ worked }: WorkedProps) {
+export function WorkedSections({ worked, isInInches }: WorkedProps & { readonly isInInches: boolean }) {
   const { locale } = useLocale();
   const first = worked.columns[0];
   return (
@@ -51,7 +51,7 @@ export function WorkedSections({ worked }: WorkedProps) {
       </Section>
       <QuantitySections worked={worked} />
       <Section title="Parts" note="rough sizes, allowances included">
-        <PartTable worked={worked} />
+        <PartTable worked={worked} isInInches={isInInches} />
       </Section>
       <Section title="Weight">
         <p>

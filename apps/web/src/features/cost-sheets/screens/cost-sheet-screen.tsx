@@ -93,7 +93,7 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
         />
       )}
       {query.isError && worked && <StaleNotice>Worked out before the last change.</StaleNotice>}
-      {worked && <WorkedSections worked={worked} />}
+      {worked && <WorkedSections worked={worked} isInInches={sheet.unitSystem === 'imperial'} />}
       <TermsSection sheet={sheet} etag={etag} currency={worked?.currency} workError={query.error} />
     </Sheet>
   );
