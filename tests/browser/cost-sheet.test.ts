@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
 import { type RunningApplication, startApplication } from './application.ts';
 import { launchBrowser } from './browser.ts';
+import { signInAsDemo } from './sign-in-demo.ts';
 
 let application: RunningApplication;
 let browser: Browser;
@@ -27,11 +28,7 @@ async function openCostSheet(): Promise<{ page: Page; errors: string[] }> {
   const page = await browser.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
-  await page.goto(application.address);
-  // The demo's sign-in, as the README gives it; it holds on the machine itself only.
-  await page.getByRole('textbox', { name: /mail/i }).fill('demo@scantling.example');
-  await page.locator('input[type=password]').fill('plane-and-scraper');
-  await page.getByRole('button', { name: /sign in/i }).click();
+  await signInAsDemo(page, application.address);
   await page.getByRole('link', { name: 'Cost sheets', exact: true }).first().click();
   await page.getByRole('link', { name: 'Hall bench for the Ostrander-Pike stair hall' }).click();
   await page.getByRole('grid', { name: 'Cost', exact: true }).waitFor();

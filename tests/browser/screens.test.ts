@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type RunningApplication, startApplication } from './application.ts';
 import { launchBrowser } from './browser.ts';
+import { signInAsDemo } from './sign-in-demo.ts';
 
 // Rules of WCAG 2.2 at levels A and AA, checked by axe-core, a general-purpose accessibility engine.
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -50,10 +51,7 @@ async function signedInAt(width: number, height: number): Promise<{ page: Page; 
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
-  await page.goto(application.address);
-  await page.getByRole('textbox', { name: /mail/i }).fill('demo@scantling.example');
-  await page.locator('input[type=password]').fill('plane-and-scraper');
-  await page.getByRole('button', { name: /sign in/i }).click();
+  await signInAsDemo(page, application.address);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
   return { page, errors };
 }

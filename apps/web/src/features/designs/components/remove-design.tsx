@@ -1,8 +1,5 @@
 import { useNavigate } from '@tanstack/react-router';
-import { useState } from 'react';
-import { Button } from '../../../components/button.tsx';
-import { Dialog } from '../../../components/dialog.tsx';
-import { ErrorNotice } from '../../../components/notices.tsx';
+import { RemoveAct } from '../../../components/record-editor/remove-act.tsx';
 import { notify } from '../../../components/toast.tsx';
 import { useRemoveDesign } from '../api/remove-design.ts';
 
@@ -13,40 +10,19 @@ interface RemoveDesignProps {
 }
 
 export function RemoveDesign({ id, etag, name }: RemoveDesignProps) {
-  const [isOpen, setIsOpen] = useState(false);
   const remove = useRemoveDesign(id);
   const navigate = useNavigate();
-  const onRemoved = (): void => {
+  const onSuccess = (): void => {
     notify(`${name} is removed.`);
     void navigate({ to: '/designs', ignoreBlocker: true });
   };
   return (
-    <>
-      <Button look="danger" onPress={() => setIsOpen(true)}>
-        Remove
-      </Button>
-      <Dialog
-        title="Remove this design?"
-        isOpen={isOpen}
-        onOpenChange={setIsOpen}
-        isQuestion
-        actions={
-          <>
-            <Button onPress={() => setIsOpen(false)}>Keep it</Button>
-            <Button
-              look="danger"
-              isPending={remove.isPending}
-              pendingText="Removing ..."
-              onPress={() => remove.mutate(etag, { onSuccess: onRemoved })}
-            >
-              Remove
-            </Button>
-          </>
-        }
-      >
-        <p>Its bill and all its revisions go with it. A design that a cost sheet rests on stays.</p>
-        {remove.isError && <ErrorNotice error={remove.error} />}
-      </Dialog>
-    </>
+    <RemoveAct
+      title="Remove this design?"
+      consequence="Its bill and all its revisions go with it. A design that a cost sheet rests on stays."
+      isPending={remove.isPending}
+      error={remove.error}
+      onRemove={() => remove.mutate(etag, { onSuccess })}
+    />
   );
 }
