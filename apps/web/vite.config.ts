@@ -14,18 +14,17 @@ export default defineConfig({
     rolldownOptions: {
       output: {
         codeSplitting: {
+          // What comes first takes what later groups share with it, so that the charts stay out of the first page.
           groups: [
-            {
-              name: 'charts',
-              test: /node_modules[\\/](recharts|d3-|victory-vendor|@reduxjs|react-redux|redux)/,
-            },
+            { name: 'base', test: /node_modules[\\/](react|react-dom|scheduler|@tanstack)[\\/]/ },
+            { name: 'shapes', test: /node_modules[\\/](zod|decimal\.js)[\\/]/ },
             {
               name: 'controls',
               test: /node_modules[\\/](react-aria|react-stately|@react-|@internationalized)/,
             },
             {
-              name: 'base',
-              test: /node_modules[\\/](react|react-dom|scheduler|@tanstack|zod|decimal\.js)[\\/]/,
+              name: 'charts',
+              test: /node_modules[\\/](recharts|d3-|victory-vendor|@reduxjs|react-redux|redux)/,
             },
           ],
         },

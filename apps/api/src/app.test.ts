@@ -72,7 +72,7 @@ describe('problems (RFC 9457)', () => {
   it('names every field that is wrong, and the mend', async () => {
     const answer = await makeToken().send({ name: '', role: 'king', colour: 'red' }).expect(422);
     expect(answer.body.errors).toEqual([
-      { field: 'name', message: 'is too small or too short', mend: 'Give at least 1 characters.' },
+      { field: 'name', message: 'is empty', mend: 'Fill it in.' },
       {
         field: 'role',
         message: 'is not one of the choices',

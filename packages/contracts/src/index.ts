@@ -50,6 +50,7 @@ export * from './exchange-rates/create-exchange-rate.ts';
 export * from './exchange-rates/exchange-rate.ts';
 export * from './exchange-rates/list-exchange-rates.ts';
 export * from './figures.ts';
+export * from './issue-words.ts';
 export * from './labour-grades/create-labour-grade.ts';
 export * from './labour-grades/edit-labour-grade.ts';
 export * from './labour-grades/get-labour-grade.ts';

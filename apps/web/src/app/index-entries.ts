@@ -1,4 +1,13 @@
-export type EntryGroup = 'work' | 'prices' | 'rates' | 'workshop';
+/** The groups of the index strip, in its order, with the word each stands under; the bench stands by itself. */
+export const ENTRY_GROUPS = {
+  work: 'Work',
+  selling: 'Selling',
+  prices: 'Prices',
+  rates: 'Rates',
+  workshop: 'Workshop',
+} as const;
+
+export type EntryGroup = keyof typeof ENTRY_GROUPS | 'bench';
 
 export interface IndexEntry {
   readonly label: string;
@@ -12,7 +21,7 @@ export interface IndexEntry {
 
 /** The screens on the index strip, in its order. A screen is put there by one line. */
 export const INDEX_ENTRIES: readonly IndexEntry[] = [
-  { label: 'Bench', to: '/', group: 'work', purpose: 'What needs attention today' },
+  { label: 'Bench', to: '/', group: 'bench', purpose: 'What needs attention today' },
   {
     label: 'Designs',
     to: '/designs',
@@ -25,7 +34,7 @@ export const INDEX_ENTRIES: readonly IndexEntry[] = [
     group: 'work',
     purpose: 'What a piece costs and what to charge',
   },
-  { label: 'Clients', to: '/clients', group: 'work', purpose: 'Whom pieces are made for' },
+  { label: 'Clients', to: '/clients', group: 'selling', purpose: 'Whom pieces are made for' },
   {
     label: 'Price lists',
     to: '/price-lists',

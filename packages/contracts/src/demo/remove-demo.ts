@@ -25,6 +25,8 @@ export const removeDemo = defineContract({
       grades: count,
       tools: count,
     }),
+    /** The name of the demo's workshop, where yours still bears it; null where it has one of its own or is gone. */
+    inventedName: z.string().nullable(),
     /** Where the first owner is set up, shown this once; null while somebody can sign in. */
     setUpPath: z.string().nullable(),
   }),
@@ -32,6 +34,7 @@ export const removeDemo = defineContract({
     answer: {
       removed: exampleDemoContent,
       kept: { designs: 0, clients: 0, materials: 0, suppliers: 0, grades: 0, tools: 0 },
+      inventedName: null,
       setUpPath: null,
     },
   },

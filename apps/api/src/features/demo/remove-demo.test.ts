@@ -58,6 +58,7 @@ describe('removing the demo', () => {
     const { body } = await remove().expect(200);
     expect(body.removed).toMatchObject({ designs: 12, tools: 25, clients: 10 });
     expect(Object.values(body.kept)).toEqual([0, 0, 0, 0, 0, 0]);
+    expect(body.inventedName).toBeNull();
     expect(body.setUpPath).toMatch(/^\/set-up#/);
     expect(Object.values(await allRows()).every((count) => count === 0)).toBe(true);
   });
@@ -89,6 +90,7 @@ describe('a workshop with records of its own', () => {
     const own = await database.material.create({ data: { code: 'MY-OAK', name: 'My oak', form: 'each' } });
     const { body } = await remove().expect(200);
     expect(body.kept).toMatchObject({ designs: 1, clients: 0, suppliers: 3, grades: 3 });
+    expect(body.inventedName).toMatch(/invented/);
     expect(body.kept.materials).toBeGreaterThan(5);
     expect(body.kept.tools).toBeGreaterThan(2);
     expect(await countDemo(database)).toEqual(NOTHING);

@@ -10,10 +10,11 @@ type RemovedDemo = AnswerOf<typeof removeDemoContract>;
 /** Removes the demo in one step; own records and what they rest on stay. Where there is no demo nothing changes. */
 export async function removeDemo(database: Database): Promise<RemovedDemo> {
   const answer = await withDemoLock(database, async (transaction) => {
-    const { removed, kept } = await removeRecords(transaction);
+    const { removed, kept, inventedName } = await removeRecords(transaction);
     const { designs, clients, materials, suppliers, grades, tools } = kept;
     return {
       removed,
+      inventedName,
       kept: {
         designs: designs.length,
         clients: clients.length,

@@ -45,8 +45,14 @@ async function removeUser(transaction: Prisma.TransactionClient): Promise<void> 
   await transaction.setUpLink.upsert({ where: { id: 1 }, create: row, update: row });
 }
 
-/** The demo's workshop goes unless somebody has made it their own: changed it, or put records of theirs into it. */
-async function removeWorkshop(transaction: Prisma.TransactionClient, hasKept: boolean): Promise<void> {
+/**
+ * The demo's workshop goes unless somebody has made it their own: changed it, or put records of theirs into it.
+ * @returns the invented name, where a workshop stays that still bears it
+ */
+async function removeWorkshop(
+  transaction: Prisma.TransactionClient,
+  hasKept: boolean,
+): Promise<string | null> {
   const { name } = await readDemoWorkshop();
   const own = await Promise.all([
     transaction.design.count(),
@@ -61,9 +67,10 @@ async function removeWorkshop(transaction: Prisma.TransactionClient, hasKept: bo
     await transaction.workshop.deleteMany({ where: { name, version: 1 } });
   }
   await transaction.workshop.updateMany({ data: { hasDemo: false } });
+  return (await transaction.workshop.count({ where: { name } })) === 0 ? null : name;
 }
 
-export type Removal = { removed: DemoContent; kept: KeptRecords };
+export type Removal = { removed: DemoContent; kept: KeptRecords; inventedName: string | null };
 
 /** Removes every record of the demo but those that own records rest on, which become own. */
 export async function removeRecords(transaction: Prisma.TransactionClient): Promise<Removal> {
@@ -83,6 +90,6 @@ export async function removeRecords(transaction: Prisma.TransactionClient): Prom
   await transaction.exchangeRate.deleteMany({ where: DEMO });
   await removeUser(transaction);
   const ids = Object.values(kept).flat();
-  await removeWorkshop(transaction, ids.length > 0);
-  return { removed, kept };
+  const inventedName = await removeWorkshop(transaction, ids.length > 0);
+  return { removed, kept, inventedName };
 }

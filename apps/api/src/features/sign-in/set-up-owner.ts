@@ -14,9 +14,11 @@ function enterOwner(database: Database, given: BodyOf<typeof setUpOwner>): Promi
     const used = await transaction.setUpLink.deleteMany({ where: { hash: hashOf(token) } });
     const owners = await transaction.user.count({ where: { role: 'owner' } });
     if (used.count === 0 || owners > 0) throw new RequestProblem('set-up-refused');
-    await transaction.workshop.createMany({
-      data: { name: workshopName, currency, settings: {} },
-      skipDuplicates: true,
+    // A workshop that is there takes the name but keeps its currency, in which its amounts stand.
+    await transaction.workshop.upsert({
+      where: { id: 1 },
+      create: { name: workshopName, currency, settings: {} },
+      update: { name: workshopName, version: { increment: 1 } },
     });
     return addUser(transaction, { ...person, role: 'owner' });
   });

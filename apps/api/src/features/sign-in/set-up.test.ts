@@ -63,6 +63,15 @@ describe('the first owner', () => {
     });
   });
 
+  it('gives a workshop that was left behind its name, not its currency', async () => {
+    await test.database.user.deleteMany();
+    const link = await createSetUpLink(test.database);
+    await setUp(link?.token ?? '', { workshopName: 'Ashdown and Daughter', currency: 'USD' }).expect(201);
+    expect(await test.database.workshop.findMany()).toMatchObject([
+      { name: 'Ashdown and Daughter', currency: 'EUR' },
+    ]);
+  });
+
   it('is not set up while somebody can sign in, whatever the link', async () => {
     await test.database.setUpLink.create({ data: { hash: hashOf('left over') } });
     await setUp('left over').expect(403);

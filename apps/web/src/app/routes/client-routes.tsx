@@ -1,23 +1,29 @@
-import { createRoute } from '@tanstack/react-router';
-import { ClientScreen } from '../../features/clients/screens/client-screen.tsx';
-import { ClientsScreen } from '../../features/clients/screens/clients-screen.tsx';
-import { NewClientScreen } from '../../features/clients/screens/new-client-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const clientsRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/clients',
-  component: ClientsScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/clients/screens/clients-screen.tsx'),
+    'ClientsScreen',
+  ),
 });
 const newClientRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/clients/new',
-  component: NewClientScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/clients/screens/new-client-screen.tsx'),
+    'NewClientScreen',
+  ),
 });
 const clientRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/clients/$clientId',
-  component: ClientScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/clients/screens/client-screen.tsx'),
+    'ClientScreen',
+  ),
 });
 
 export const clientRoutes = [clientsRoute, newClientRoute, clientRoute] as const;

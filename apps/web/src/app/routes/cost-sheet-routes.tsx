@@ -1,13 +1,13 @@
-import { createRoute } from '@tanstack/react-router';
-import { CostSheetScreen } from '../../features/cost-sheets/screens/cost-sheet-screen.tsx';
-import { CostSheetsScreen } from '../../features/cost-sheets/screens/cost-sheets-screen.tsx';
-import { NewCostSheetScreen } from '../../features/cost-sheets/screens/new-cost-sheet-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const costSheetsRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/cost-sheets',
-  component: CostSheetsScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/cost-sheets-screen.tsx'),
+    'CostSheetsScreen',
+  ),
 });
 
 const newCostSheetRoute = createRoute({
@@ -16,13 +16,19 @@ const newCostSheetRoute = createRoute({
   // The design the sheet is made for, where one leads here.
   validateSearch: (search: Record<string, unknown>): { designId?: string | undefined } =>
     search.designId === undefined ? {} : { designId: String(search.designId) },
-  component: NewCostSheetScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/new-cost-sheet-screen.tsx'),
+    'NewCostSheetScreen',
+  ),
 });
 
 const costSheetRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/cost-sheets/$sheetId',
-  component: CostSheetScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/cost-sheet-screen.tsx'),
+    'CostSheetScreen',
+  ),
 });
 
 export const costSheetRoutes = [costSheetsRoute, newCostSheetRoute, costSheetRoute] as const;

@@ -1,23 +1,29 @@
-import { createRoute } from '@tanstack/react-router';
-import { NewPersonScreen } from '../../features/people/screens/new-person-screen.tsx';
-import { PeopleScreen } from '../../features/people/screens/people-screen.tsx';
-import { PersonScreen } from '../../features/people/screens/person-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const peopleRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/people',
-  component: PeopleScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/people/screens/people-screen.tsx'),
+    'PeopleScreen',
+  ),
 });
 const newPersonRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/people/new',
-  component: NewPersonScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/people/screens/new-person-screen.tsx'),
+    'NewPersonScreen',
+  ),
 });
 const personRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/people/$personId',
-  component: PersonScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/people/screens/person-screen.tsx'),
+    'PersonScreen',
+  ),
 });
 
 export const peopleRoutes = [peopleRoute, newPersonRoute, personRoute] as const;

@@ -1,10 +1,4 @@
-import { createRoute } from '@tanstack/react-router';
-import { ExchangeRatesScreen } from '../../features/exchange-rates/screens/exchange-rates-screen.tsx';
-import { ArticlesScreen } from '../../features/price-lists/screens/articles-screen.tsx';
-import { PriceImportScreen } from '../../features/price-lists/screens/price-import-screen.tsx';
-import { PriceListScreen } from '../../features/price-lists/screens/price-list-screen.tsx';
-import { PriceListsScreen } from '../../features/price-lists/screens/price-lists-screen.tsx';
-import { StartImportScreen } from '../../features/price-lists/screens/start-import-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const getParentRoute = () => shellRoute;
@@ -15,10 +9,55 @@ function validateSearch(search: Record<string, unknown>): { supplier?: string | 
 }
 
 export const priceListRoutes = [
-  createRoute({ getParentRoute, path: '/price-lists', validateSearch, component: PriceListsScreen }),
-  createRoute({ getParentRoute, path: '/price-lists/import', validateSearch, component: StartImportScreen }),
-  createRoute({ getParentRoute, path: '/price-lists/articles', validateSearch, component: ArticlesScreen }),
-  createRoute({ getParentRoute, path: '/price-lists/imports/$importId', component: PriceImportScreen }),
-  createRoute({ getParentRoute, path: '/price-lists/$priceListId', component: PriceListScreen }),
-  createRoute({ getParentRoute, path: '/exchange-rates', component: ExchangeRatesScreen }),
+  createRoute({
+    getParentRoute,
+    path: '/price-lists',
+    validateSearch,
+    component: lazyRouteComponent(
+      () => import('../../features/price-lists/screens/price-lists-screen.tsx'),
+      'PriceListsScreen',
+    ),
+  }),
+  createRoute({
+    getParentRoute,
+    path: '/price-lists/import',
+    validateSearch,
+    component: lazyRouteComponent(
+      () => import('../../features/price-lists/screens/start-import-screen.tsx'),
+      'StartImportScreen',
+    ),
+  }),
+  createRoute({
+    getParentRoute,
+    path: '/price-lists/articles',
+    validateSearch,
+    component: lazyRouteComponent(
+      () => import('../../features/price-lists/screens/articles-screen.tsx'),
+      'ArticlesScreen',
+    ),
+  }),
+  createRoute({
+    getParentRoute,
+    path: '/price-lists/imports/$importId',
+    component: lazyRouteComponent(
+      () => import('../../features/price-lists/screens/price-import-screen.tsx'),
+      'PriceImportScreen',
+    ),
+  }),
+  createRoute({
+    getParentRoute,
+    path: '/price-lists/$priceListId',
+    component: lazyRouteComponent(
+      () => import('../../features/price-lists/screens/price-list-screen.tsx'),
+      'PriceListScreen',
+    ),
+  }),
+  createRoute({
+    getParentRoute,
+    path: '/exchange-rates',
+    component: lazyRouteComponent(
+      () => import('../../features/exchange-rates/screens/exchange-rates-screen.tsx'),
+      'ExchangeRatesScreen',
+    ),
+  }),
 ] as const;

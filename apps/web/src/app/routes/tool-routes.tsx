@@ -1,29 +1,31 @@
-import { createRoute } from '@tanstack/react-router';
-import { NewToolScreen } from '../../features/tools/screens/new-tool-screen.tsx';
-import { ToolRegisterScreen } from '../../features/tools/screens/tool-register-screen.tsx';
-import { ToolScreen } from '../../features/tools/screens/tool-screen.tsx';
-import { ToolsScreen } from '../../features/tools/screens/tools-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const toolsRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/tools',
-  component: ToolsScreen,
+  component: lazyRouteComponent(() => import('../../features/tools/screens/tools-screen.tsx'), 'ToolsScreen'),
 });
 const newToolRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/tools/new',
-  component: NewToolScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/tools/screens/new-tool-screen.tsx'),
+    'NewToolScreen',
+  ),
 });
 const toolRegisterRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/tools/register',
-  component: ToolRegisterScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/tools/screens/tool-register-screen.tsx'),
+    'ToolRegisterScreen',
+  ),
 });
 const toolRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/tools/$toolId',
-  component: ToolScreen,
+  component: lazyRouteComponent(() => import('../../features/tools/screens/tool-screen.tsx'), 'ToolScreen'),
 });
 
 export const toolRoutes = [toolsRoute, newToolRoute, toolRegisterRoute, toolRoute] as const;

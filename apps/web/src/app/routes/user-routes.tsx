@@ -1,17 +1,18 @@
-import { createRoute } from '@tanstack/react-router';
-import { ApiTokensScreen } from '../../features/api-tokens/screens/api-tokens-screen.tsx';
-import { UsersScreen } from '../../features/users/screens/users-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const usersRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/users',
-  component: UsersScreen,
+  component: lazyRouteComponent(() => import('../../features/users/screens/users-screen.tsx'), 'UsersScreen'),
 });
 const apiTokensRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/api-tokens',
-  component: ApiTokensScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/api-tokens/screens/api-tokens-screen.tsx'),
+    'ApiTokensScreen',
+  ),
 });
 
 export const userRoutes = [usersRoute, apiTokensRoute] as const;

@@ -1,11 +1,13 @@
-import { createRoute } from '@tanstack/react-router';
-import { WorkshopScreen } from '../../features/workshop/screens/workshop-screen.tsx';
+import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { shellRoute } from '../shell-route.tsx';
 
 const workshopRoute = createRoute({
   getParentRoute: () => shellRoute,
   path: '/workshop',
-  component: WorkshopScreen,
+  component: lazyRouteComponent(
+    () => import('../../features/workshop/screens/workshop-screen.tsx'),
+    'WorkshopScreen',
+  ),
 });
 
 export const workshopRoutes = [workshopRoute] as const;

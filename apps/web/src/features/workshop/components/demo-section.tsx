@@ -6,10 +6,16 @@ import { useLoadDemo } from '../api/load-demo.ts';
 import { type RemovedDemo, useRemoveDemo } from '../api/remove-demo.ts';
 import { countsInWords } from './demo-words.ts';
 
-function Removed({ removed, kept }: RemovedDemo) {
+function Removed({ removed, kept, inventedName }: RemovedDemo) {
   return (
     <div role="status">
       <p>Removed: {countsInWords(removed)}.</p>
+      {inventedName !== null && (
+        <p>
+          <strong>Your workshop still bears the invented name “{inventedName}”.</strong> Give it its own in
+          the settings above; it stands on what your clients read.
+        </p>
+      )}
       <p>Kept, since your own records rest on it, and yours from now on: {countsInWords(kept)}.</p>
     </div>
   );
