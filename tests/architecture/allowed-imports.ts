@@ -5,12 +5,20 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
   'packages/money': ['packages/decimals'],
   'packages/figures': ['packages/decimals', 'packages/units', 'packages/money'],
   'packages/costing': ['packages/decimals', 'packages/units', 'packages/money', 'packages/figures'],
+  'packages/quoting': [
+    'packages/decimals',
+    'packages/units',
+    'packages/money',
+    'packages/figures',
+    'packages/costing',
+  ],
   'packages/contracts': [
     'packages/decimals',
     'packages/units',
     'packages/money',
     'packages/figures',
     'packages/costing',
+    'packages/quoting',
   ],
   'packages/renderers': [
     'packages/decimals',
@@ -18,6 +26,7 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
     'packages/money',
     'packages/figures',
     'packages/costing',
+    'packages/quoting',
   ],
   'apps/api': [
     'packages/decimals',
@@ -25,6 +34,7 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
     'packages/money',
     'packages/figures',
     'packages/costing',
+    'packages/quoting',
     'packages/contracts',
     'packages/renderers',
   ],
@@ -34,12 +44,13 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
     'packages/money',
     'packages/figures',
     'packages/costing',
+    'packages/quoting',
     'packages/contracts',
   ],
 };
 
 /** Compiled with the language's library only, and free of Node's modules. */
-export const PURE_PARTS = ['decimals', 'units', 'money', 'figures', 'costing', 'contracts'].map(
+export const PURE_PARTS = ['decimals', 'units', 'money', 'figures', 'costing', 'quoting', 'contracts'].map(
   (name) => `packages/${name}`,
 );
 

@@ -6,6 +6,7 @@ const DOCUMENTS = ['README.md', 'DEVELOPERS.md'];
 /** Folders whose subfolders are named after terms of the trade. */
 const TERM_FOLDERS = [
   'packages/costing/src',
+  'packages/quoting/src',
   'packages/contracts/src',
   'apps/api/src/features',
   'apps/web/src/features',

@@ -1,2 +1,3 @@
 export * from './decimal.ts';
 export * from './round.ts';
+export * from './write-decimal.ts';

@@ -8,4 +8,5 @@ export * from './pricing-units/index.ts';
 export * from './read-pricing-unit.ts';
 export * from './rec20-codes.ts';
 export * from './unit.ts';
+export * from './unit-words.ts';
 export * from './wood/index.ts';

@@ -3,6 +3,7 @@ import type * as costing from '@scantling/costing';
 import type * as decimals from '@scantling/decimals';
 import type * as figures from '@scantling/figures';
 import type * as money from '@scantling/money';
+import type * as quoting from '@scantling/quoting';
 import type * as renderers from '@scantling/renderers';
 import type * as units from '@scantling/units';
 
@@ -22,5 +23,6 @@ export type DomainErrorCode =
   | CodesOf<typeof decimals>
   | CodesOf<typeof figures>
   | CodesOf<typeof money>
+  | CodesOf<typeof quoting>
   | CodesOf<typeof renderers>
   | CodesOf<typeof units>;

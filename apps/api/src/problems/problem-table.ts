@@ -51,6 +51,11 @@ const DOMAIN_PROBLEMS = {
   },
   'not-a-decimal': { status: 422, title: 'Not a number', mend: 'Write it with digits and a point.' },
   'path-parameter-missing': { status: 500, title: 'Something went wrong here', mend: 'Try again later.' },
+  'quoting-input': {
+    status: 422,
+    title: 'A value cannot be used',
+    mend: 'Correct the field named.',
+  },
   'table-unreadable': {
     status: 422,
     title: 'The file cannot be read as a table',

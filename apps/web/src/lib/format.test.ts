@@ -1,7 +1,7 @@
+import { unitWords } from '@scantling/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { formatAmount, formatMoney, formatNumber, formatPercent } from './format.ts';
-import { unitWords } from './unit-words.ts';
 
 const us = { locale: 'en-US' };
 const plain = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ');

@@ -1,6 +1,6 @@
 import type { MaterialForm, PriceUnit } from '@scantling/costing';
 import { PRICE_UNITS } from '@scantling/costing';
-import { unitWords } from '../../../lib/unit-words.ts';
+import { unitWords } from '@scantling/units';
 
 export const FORM_WORDS: Readonly<Record<MaterialForm, string>> = {
   'rough-lumber': 'rough lumber',

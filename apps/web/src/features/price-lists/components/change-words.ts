@@ -1,6 +1,6 @@
 import type { PriceChange, PriceUnit } from '@scantling/costing';
 import { PRICE_UNITS } from '@scantling/costing';
-import { unitWords } from '../../../lib/unit-words.ts';
+import { unitWords } from '@scantling/units';
 
 /** Kinds of change in the order they are looked at, what must be mended first. */
 export const CHANGE_ORDER: readonly PriceChange[] = [

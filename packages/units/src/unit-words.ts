@@ -1,4 +1,4 @@
-import type { BaseUnit, Unit } from '@scantling/units';
+import type { BaseUnit, Unit } from './unit.ts';
 
 interface UnitWords {
   readonly words: string;

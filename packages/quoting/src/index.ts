@@ -1,0 +1,2 @@
+export { QuotingInputError } from './input-error.ts';
+export * from './paper/index.ts';

@@ -1,0 +1,2 @@
+export * from './paper.ts';
+export * from './paper-style.ts';
