@@ -6,6 +6,7 @@ import { answerOnce } from './idempotency/answer-once.ts';
 import { fieldProblem, RequestProblem } from './problems/request-problem.ts';
 import { fieldProblemsOf, type Place } from './problems/schema-issues.ts';
 import { unstorableTexts } from './problems/storable-text.ts';
+import { sendFile } from './send-file.ts';
 import type { Services } from './services.ts';
 import { requireAudience } from './sign-in/guard.ts';
 import { etagOf, readIfMatch } from './version-match.ts';
@@ -51,18 +52,6 @@ function versionOf(contract: Contract, answer: unknown): number {
   throw new TypeError(`the answer of ${contract.name} has no version to make an ETag of`);
 }
 
-function sendFile(contract: Contract, reply: FastifyReply, file: FileAnswer): FastifyReply {
-  if (!contract.givesFile.includes(file.mediaType))
-    throw new TypeError(`${contract.name} does not declare files of ${file.mediaType}`);
-  // The plain name is for old programs; the other carries any letter (RFC 6266, RFC 8187).
-  const plain = file.name.replace(/[^\w.-]+/g, '-');
-  const encoded = encodeURIComponent(file.name).replace(/['()*]/g, (c) => `%${c.charCodeAt(0).toString(16)}`);
-  return reply
-    .header('content-disposition', `attachment; filename="${plain}"; filename*=UTF-8''${encoded}`)
-    .type(file.mediaType)
-    .send(file.content);
-}
-
 function sendJson(contract: Contract, reply: FastifyReply, status: number, body: string): FastifyReply {
   if (contract.givesEtag) reply.header('etag', etagOf(versionOf(contract, JSON.parse(body))));
   if (status === 204) return reply.code(204).send();
@@ -80,13 +69,15 @@ export function mount(app: FastifyInstance, { contract, answer }: Handler, optio
   app.route({
     method: contract.method,
     url: contract.path,
+    // An ETag names bytes, and those of a compressed answer would be others.
+    ...(contract.givesFile.length > 0 ? { compress: false } : {}),
     onRequest: requireAudience(contract, services),
     handler: async (request, reply) => {
       const call = toCall(contract, request, services);
       reply.header('cache-control', 'no-store');
       if (contract.givesFile.length > 0) {
         const given = await answer(call);
-        if (given instanceof FileAnswer) return sendFile(contract, reply, given);
+        if (given instanceof FileAnswer) return sendFile(contract, request, reply, given);
         return sendJson(contract, reply, contract.status, toJson(given));
       }
       const work = async () => ({ status: contract.status, body: toJson(await answer(call)) });

@@ -32,6 +32,7 @@ import { getDesign } from './designs/get-design.ts';
 import { importBill } from './designs/import-bill.ts';
 import { listDesigns } from './designs/list-designs.ts';
 import { removeDesign } from './designs/remove-design.ts';
+import { getDocument } from './documents/get-document.ts';
 import { createExchangeRate } from './exchange-rates/create-exchange-rate.ts';
 import { listExchangeRates } from './exchange-rates/list-exchange-rates.ts';
 import { createLabourGrade } from './labour-grades/create-labour-grade.ts';
@@ -116,6 +117,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   removeDesign,
   importBill,
   exportBill,
+  getDocument,
   listCostSheets,
   getCostSheet,
   createCostSheet,

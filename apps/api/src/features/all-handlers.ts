@@ -32,6 +32,7 @@ import { answerGetDesign } from './designs/get-design.ts';
 import { answerImportBill } from './designs/import-bill.ts';
 import { answerListDesigns } from './designs/list-designs.ts';
 import { answerRemoveDesign } from './designs/remove-design.ts';
+import { answerGetDocument } from './documents/get-document.ts';
 import { answerCreateExchangeRate } from './exchange-rates/create-exchange-rate.ts';
 import { answerListExchangeRates } from './exchange-rates/list-exchange-rates.ts';
 import { answerCreateLabourGrade } from './labour-grades/create-labour-grade.ts';
@@ -116,6 +117,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerRemoveDesign,
   answerImportBill,
   answerExportBill,
+  answerGetDocument,
   answerListCostSheets,
   answerGetCostSheet,
   answerCreateCostSheet,

@@ -2,6 +2,8 @@ import { COST_BASES, HOURLY_BASES, MATERIAL_FORMS } from '@scantling/costing';
 import { z } from 'zod';
 import { boundedDecimal } from '../bounded-decimal.ts';
 import { moneyText, shareText } from '../decimal-text.ts';
+import { letterheadSchema } from './letterhead.ts';
+import { quotingDefaultsSchema } from './quoting-defaults.ts';
 
 const millimetres = boundedDecimal({ digits: 6, places: 6, example: '3.2' });
 const baseAmount = boundedDecimal({ digits: 12, places: 6, isPositive: true, example: '1500' });
@@ -77,6 +79,8 @@ export const workshopSettingsSchema = z
     forms: z.partialRecord(z.enum(MATERIAL_FORMS), formDefaultsSchema).default(STARTING_FORMS),
     workshopOverhead: overheadPoolSettingsSchema.default(STARTING_POOL),
     administrationOverhead: overheadPoolSettingsSchema.default(STARTING_POOL),
+    letterhead: letterheadSchema.prefault({}),
+    quoting: quotingDefaultsSchema.prefault({}),
   })
   .meta({ id: 'WorkshopSettings' });
 export type WorkshopSettings = z.output<typeof workshopSettingsSchema>;

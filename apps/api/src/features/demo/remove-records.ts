@@ -1,5 +1,7 @@
 import type { DemoContent } from '@scantling/contracts';
+import { removeDemoDocuments } from '../../documents/store-document.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
+import { forgetDemoNumbers } from '../../numbers/next-number.ts';
 import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
 import { hashOf, newSecret } from '../../sign-in/secret-text.ts';
 import { countDemo } from './demo-content.ts';
@@ -88,6 +90,8 @@ export async function removeRecords(transaction: Prisma.TransactionClient): Prom
   await transaction.supplier.deleteMany({ where: DEMO });
   await transaction.material.deleteMany({ where: DEMO });
   await transaction.exchangeRate.deleteMany({ where: DEMO });
+  await removeDemoDocuments(transaction);
+  await forgetDemoNumbers(transaction);
   await removeUser(transaction);
   const ids = Object.values(kept).flat();
   const inventedName = await removeWorkshop(transaction, ids.length > 0);

@@ -44,7 +44,7 @@ export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
       onSubmit={(event) => {
         event.preventDefault();
         save.mutate(
-          { body: workshopInput(values), etag: base.etag },
+          { body: workshopInput(values, base.value.settings), etag: base.etag },
           { onSuccess: take, onError: (error) => void onFailure(error) },
         );
       }}

@@ -86,8 +86,11 @@ function poolInput(values: FormValues, name: PoolName): PoolSettings {
   };
 }
 
-/** @throws RangeError when the chosen currency is none, which the list of choices does not offer */
-export function workshopInput(values: FormValues): WorkshopBody {
+/**
+ * What the form sends: its own settings, and those it does not show as they were read.
+ * @throws RangeError when the chosen currency is none, which the list of choices does not offer
+ */
+export function workshopInput(values: FormValues, read: WorkshopSettings): WorkshopBody {
   const typed = (field: string) => textOf(values, `settings.${field}`);
   const currency = textOf(values, 'currency');
   if (!isCurrency(currency)) throw new RangeError(`"${currency}" is no currency of ISO 4217`);
@@ -101,6 +104,7 @@ export function workshopInput(values: FormValues): WorkshopBody {
     currency,
     unitSystem: textOf(values, 'unitSystem') === 'imperial' ? 'imperial' : 'metric',
     settings: {
+      ...read,
       floorCostPerM2: plainDecimal(typed('floorCostPerM2')),
       electricityPerKwh: plainDecimal(typed('electricityPerKwh')),
       kerf: plainDecimal(typed('kerf')),
