@@ -49,6 +49,22 @@ function readOverhead(answer: Answer, value: ValueOf): Answer {
   };
 }
 
+/** One class of cost that grows with a count, and nothing else. */
+function readScaleLaw({ cost, past, asked, exponent }: Answer): object {
+  const nothing = { boughtIn: '0', labour: '0', machines: '0', overhead: '0', other: '0', ownerLabour: '0' };
+  const hours = { hours: '0', ownerHours: '0' };
+  const byCount = { basis: 'count', exponent: String(exponent) };
+  return {
+    ...DOLLARS,
+    pieces: [
+      { id: 'past', name: 'Past', count: String(past), materials: String(cost), ...nothing, ...hours },
+    ],
+    asked: { count: String(asked) },
+    scaling: { materials: byCount, labour: byCount },
+    terms: { discount: '0', policy: { kind: 'markup', markup: '0' } },
+  };
+}
+
 /** The calculation behind each function that published checks name. */
 export const CALCULATION_ROUTES: Readonly<Record<string, CalculationRoute>> = {
   'costing/machine-hour-rate': {
@@ -102,6 +118,14 @@ export const CALCULATION_ROUTES: Readonly<Record<string, CalculationRoute>> = {
       total: byKey(rows(answer, 'runs'), 'units', 'total', value),
       average: byKey(rows(answer, 'runs'), 'units', 'average', value),
       lastUnit: byKey(rows(answer, 'runs'), 'units', 'lastUnit', value),
+    }),
+  },
+  'quoting/scale-law': {
+    name: 'early-price',
+    body: readScaleLaw,
+    read: (answer, value) => ({
+      factor: rows(answer, 'pieces').map(({ factors }) => value((factors as Answer).materials))[0],
+      likelyCost: value((answer.likely as Answer).cost),
     }),
   },
 };

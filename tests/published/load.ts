@@ -9,7 +9,7 @@ export interface PublishedCheck {
   readonly source: string;
   /** How the values were obtained: printed in the source, re-worked from it, or from memory. */
   readonly status: string;
-  /** Namespaced name of the public function: `units/...`, `money/...` or `costing/...`. */
+  /** Namespaced name of the public function: `units/...`, `money/...`, `costing/...` or `quoting/...`. */
   readonly function: string;
   readonly inputs: Readonly<Record<string, unknown>>;
   /** Numbers and numbers as text are decimals, lists and objects go part by part, anything else must be equal. */

@@ -4,6 +4,7 @@ import { revokeApiToken } from './api-tokens/revoke-api-token.ts';
 import { boardMeasure } from './calculations/board-measure.ts';
 import { costSheet } from './calculations/cost-sheet.ts';
 import { depreciationSchedule } from './calculations/depreciation-schedule.ts';
+import { earlyPrice } from './calculations/early-price.ts';
 import { finishQuantity } from './calculations/finish-quantity.ts';
 import { labourRate } from './calculations/labour-rate.ts';
 import { learningCurve } from './calculations/learning-curve.ts';
@@ -186,6 +187,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   costSheet,
   boardMeasure,
   depreciationSchedule,
+  earlyPrice,
   finishQuantity,
   labourRate,
   learningCurve,

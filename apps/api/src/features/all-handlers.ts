@@ -5,6 +5,7 @@ import { answerRevokeApiToken } from './api-tokens/revoke-api-token.ts';
 import { answerBoardMeasure } from './calculations/board-measure.ts';
 import { answerCostSheet } from './calculations/cost-sheet.ts';
 import { answerDepreciationSchedule } from './calculations/depreciation-schedule.ts';
+import { answerEarlyPrice } from './calculations/early-price.ts';
 import { answerFinishQuantity } from './calculations/finish-quantity.ts';
 import { answerLabourRate } from './calculations/labour-rate.ts';
 import { answerLearningCurve } from './calculations/learning-curve.ts';
@@ -186,6 +187,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerCostSheet,
   answerBoardMeasure,
   answerDepreciationSchedule,
+  answerEarlyPrice,
   answerFinishQuantity,
   answerLabourRate,
   answerLearningCurve,
