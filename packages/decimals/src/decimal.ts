@@ -27,6 +27,8 @@ export class NotADecimalError extends Error {
 
 /** Reads a finite decimal. @throws NotADecimalError for anything else, also for NaN and infinities. */
 export function decimal(value: DecimalLike): Base {
+  // Decimals never change, so one that is read already stands for itself.
+  if (value instanceof Decimal && value.isFinite()) return value;
   let read: Base;
   try {
     read = new Decimal(value);

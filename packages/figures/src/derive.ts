@@ -16,6 +16,8 @@ function commonCurrency(label: string, figures: readonly Figure[]): Currency | n
   return found;
 }
 
+const NO_SETTINGS = {};
+
 /**
  * Any operation under a unit the caller states: for formulas whose units the type system cannot follow
  * (length x width = area). Prefer the typed functions below.
@@ -26,19 +28,19 @@ export function derive<U extends Unit>(
   unit: U,
   kind: OperationName,
   inputs: readonly Figure[],
-  settings: Readonly<Record<string, string>> = {},
+  settings?: Readonly<Record<string, string>>,
 ): Figure<U> {
   const currency = commonCurrency(label, inputs);
   const value = OPERATIONS[kind].evaluate(
     inputs.map((figure) => figure.value),
-    settings,
+    settings ?? NO_SETTINGS,
   );
   return {
     label,
     unit,
     currency: isMoneyUnit(unit) ? currency : null,
     value,
-    how: Object.keys(settings).length === 0 ? { kind, inputs } : { kind, inputs, settings },
+    how: settings === undefined ? { kind, inputs } : { kind, inputs, settings },
   };
 }
 

@@ -34,13 +34,20 @@ export class LeafClashError extends Error {
   }
 }
 
+/** A figure added by name, with how many derived ones were met below it so far. */
+interface Root {
+  readonly name: string;
+  below: number;
+}
+
 /**
  * Collects figures into one table of nodes. Ids are stable for the same input: a leaf's is its key, a derived
- * figure's the name under which it was added, or the path to it from there.
+ * figure's the name under which it was added, or that name and the place at which it was met below it.
  */
 export class FigureTableBuilder {
   readonly #ids = new Map<Figure, string>();
-  readonly #nodes: Record<string, FigureNode> = {};
+  // Without a prototype no key of a leaf can mean one of its members.
+  readonly #nodes: Record<string, FigureNode> = Object.create(null);
   readonly #withDerivations: boolean;
 
   constructor(options: { withDerivations: boolean }) {
@@ -49,32 +56,47 @@ export class FigureTableBuilder {
 
   /** Adds a figure (with all it rests on, where derivations are asked for) and answers its id. */
   add(name: string, figure: Figure): string {
-    const known = this.#ids.get(figure);
-    if (known !== undefined) return known;
-    const { how } = figure;
-    const id = how.kind === 'input' ? how.key : this.#freeId(name);
-    if (how.kind === 'input' && this.#nodes[id] && this.#nodes[id].value !== figure.value.toString()) {
-      throw new LeafClashError(how.key);
+    return this.#ids.get(figure) ?? this.#addNew(name, { name, below: 0 }, figure);
+  }
+
+  #addNew(name: string, root: Root, figure: Figure): string {
+    const { how, label, unit, currency, note } = figure;
+    const value = figure.value.toString();
+    if (how.kind === 'input') {
+      const id = how.key;
+      const known = this.#nodes[id];
+      if (known !== undefined && known.value !== value) throw new LeafClashError(id);
+      this.#ids.set(figure, id);
+      const { source } = how;
+      this.#nodes[id] =
+        note === undefined
+          ? { id, label, unit, currency, value, source }
+          : { id, label, unit, currency, value, note, source };
+      return id;
     }
+    const id = this.#freeId(name);
     this.#ids.set(figure, id);
-    const inputs =
-      how.kind === 'input' || !this.#withDerivations
-        ? []
-        : how.inputs.map((inner, index) => this.add(`${id}.${index + 1}`, inner));
-    this.#nodes[id] = {
-      id,
-      label: figure.label,
-      unit: figure.unit,
-      currency: figure.currency,
-      value: figure.value.toString(),
-      ...(figure.note === undefined ? {} : { note: figure.note }),
-      ...(how.kind === 'input'
-        ? { source: how.source }
-        : this.#withDerivations
-          ? { how: { operation: how.kind, inputs, ...(how.settings ? { settings: how.settings } : {}) } }
-          : {}),
-    };
+    if (!this.#withDerivations) {
+      this.#nodes[id] =
+        note === undefined
+          ? { id, label, unit, currency, value }
+          : { id, label, unit, currency, value, note };
+      return id;
+    }
+    const inputs = how.inputs.map((inner) => this.#ids.get(inner) ?? this.#addBelow(root, inner));
+    const { kind: operation, settings } = how;
+    const derivation = settings === undefined ? { operation, inputs } : { operation, inputs, settings };
+    this.#nodes[id] =
+      note === undefined
+        ? { id, label, unit, currency, value, how: derivation }
+        : { id, label, unit, currency, value, note, how: derivation };
     return id;
+  }
+
+  #addBelow(root: Root, figure: Figure): string {
+    if (figure.how.kind === 'input') return this.#addNew('', root, figure);
+    root.below += 1;
+    return this.#addNew(`${root.name}.${root.below}`, root, figure);
   }
 
   table(): FigureTable {

@@ -7,8 +7,6 @@ import {
   HOURLY_BASES,
   MATERIAL_FORMS,
   OVERHEAD_POOLS,
-  PRICE_UNITS,
-  type PriceUnit,
   type Tool,
 } from '@scantling/costing';
 import { z } from 'zod';
@@ -22,6 +20,7 @@ import {
 } from '../decimal-text.ts';
 import { billSchema, recordCode } from '../designs/bill.ts';
 import { currencySchema } from '../figures.ts';
+import { priceUnitSchema } from '../price-lists/price-list.ts';
 import { calendarDate } from '../record.ts';
 import { toolDepreciationSchema } from '../tools/depreciation-method.ts';
 
@@ -83,8 +82,6 @@ const overheadPoolSchema = z.strictObject({
   plannedBase: positiveDecimalText,
   actual: z.strictObject({ amount: decimalText, base: positiveDecimalText }).exactOptional(),
 });
-
-const priceUnitSchema = z.enum(Object.keys(PRICE_UNITS) as [PriceUnit, ...PriceUnit[]]);
 
 const offerSchema = z.strictObject({
   id: someName,

@@ -1,4 +1,5 @@
-import { BREAK_KINDS, PRICE_UNITS, type PriceUnit } from '@scantling/costing';
+import { BREAK_KINDS } from '@scantling/costing';
+import { PRICING_UNIT_IDS } from '@scantling/units';
 import { z } from 'zod';
 import { boundedDecimal } from '../bounded-decimal.ts';
 import { moneyText, shareText } from '../decimal-text.ts';
@@ -6,7 +7,7 @@ import { currencySchema } from '../figures.ts';
 import { calendarDate, givenName, moment, recordId } from '../record.ts';
 import { givenCode, wholeDays } from '../suppliers/supplier.ts';
 
-export const priceUnitSchema = z.enum(Object.keys(PRICE_UNITS) as [PriceUnit, ...PriceUnit[]]);
+export const priceUnitSchema = z.enum(PRICING_UNIT_IDS);
 
 const bought = { digits: 12, places: 6, example: '10' };
 

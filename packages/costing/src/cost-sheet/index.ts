@@ -4,5 +4,4 @@ export * from './cost-sheet-input.ts';
 export type { MaterialLine } from './material-lines.ts';
 export type { MaterialClass } from './material-use.ts';
 export type { PartNeed } from './part-need.ts';
-export { USE_UNITS } from './use-quantity.ts';
 export type { WorkLine } from './work-lines.ts';

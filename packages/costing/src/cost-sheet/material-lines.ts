@@ -10,13 +10,13 @@ import {
   scale,
   sum,
 } from '@scantling/figures';
-import type { BaseUnit } from '@scantling/units';
+import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
 import type { Material } from '../material/index.ts';
-import { type Bought, boughtCost, chooseOffer, PRICE_UNITS, type PriceOffer } from '../price-list/index.ts';
+import { type Bought, boughtCost, chooseOffer, type PriceOffer } from '../price-list/index.ts';
 import type { MaterialClass, MaterialUse } from './material-use.ts';
 import type { SheetContext } from './sheet-context.ts';
-import { inPriceUnit, USE_UNITS } from './use-quantity.ts';
+import { inPriceUnit, useUnit } from './use-quantity.ts';
 
 const ZERO = number(0);
 
@@ -58,7 +58,7 @@ function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): Materi
   const { material } = first;
   const needed = sum<BaseUnit>(
     `${material.name}: needed`,
-    USE_UNITS[material.form],
+    useUnit(material.form),
     uses.map((use) => use.quantity),
   );
   const taken = withWaste(material, needed, sheet);
@@ -66,7 +66,7 @@ function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): Materi
   const chosen = chooseOffer(material.offers, sheet.input.onDate, material.preferredSupplier, (offer) => {
     const used = inPriceUnit(material, taken, offer.unit, sheet);
     if (used === null) return null;
-    const bought = boughtCost(material.name, offer, used, material.boardContent);
+    const bought = boughtCost(material.name, offer, used, material.boardContent, sheet.offerTiers);
     if (bought.cost.currency !== sheet.input.currency) return null;
     tries.set(offer, { used, bought });
     return bought.cost.value;
@@ -143,11 +143,11 @@ function whoPays(
 }
 
 function noPrice({ material, field }: MaterialUse, sheet: SheetContext): CostingInputError {
-  const units = [...new Set(material.offers.map((offer) => PRICE_UNITS[offer.unit]))];
+  const units = [...new Set(material.offers.map((offer) => PRICING_UNITS[offer.unit].label))];
   const why =
     material.offers.length === 0
       ? 'no supplier has a price for it'
-      : `none of its ${material.offers.length} prices (per ${units.join(', ')}) is in force on ${sheet.input.onDate} and can be compared with ${USE_UNITS[material.form]} in ${sheet.input.currency}`;
+      : `none of its ${material.offers.length} prices (per ${units.join(', ')}) is in force on ${sheet.input.onDate} and can be compared with ${useUnit(material.form)} in ${sheet.input.currency}`;
   return new CostingInputError(
     `${field}.material`,
     `names ${material.name} (${material.code}), which cannot be priced: ${why}`,

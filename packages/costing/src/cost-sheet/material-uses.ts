@@ -3,9 +3,9 @@ import { CostingInputError } from '../input-error.ts';
 import { finishUses } from './finish-uses.ts';
 import type { MaterialUse } from './material-use.ts';
 import { faceOf, type PartNeed } from './part-need.ts';
-import { assemblyCount, partsToCut } from './parts-to-cut.ts';
+import { assemblyCount, type PartCut, partsToCut } from './parts-to-cut.ts';
 import type { SheetContext } from './sheet-context.ts';
-import { USE_UNITS } from './use-quantity.ts';
+import { useUnit } from './use-quantity.ts';
 
 const MM_IN_M = constant('millimetres in a metre', 'ratio', 1000);
 
@@ -15,14 +15,15 @@ export function materialUses(
   pieces: Figure<'ratio'>,
   sheet: SheetContext,
 ): MaterialUse[] {
-  const cut = new Map(needs.map((need) => [need, partsToCut(need, pieces, sheet)]));
+  const cuts = needs.map((need): PartCut => ({ need, count: partsToCut(need, pieces, sheet) }));
   return [
-    ...needs.flatMap((need) => {
-      const count = cut.get(need) ?? number(0);
-      return [stockUse(need, count, sheet), ...bandUse(need, count, sheet), ...veneerUse(need, count, sheet)];
-    }),
+    ...cuts.flatMap(({ need, count }) => [
+      stockUse(need, count, sheet),
+      ...bandUse(need, count, sheet),
+      ...veneerUse(need, count, sheet),
+    ]),
     ...componentUses(pieces, sheet),
-    ...finishUses(needs, pieces, sheet),
+    ...finishUses(cuts, sheet),
     ...consumableUses(pieces, sheet),
   ];
 }
@@ -57,9 +58,9 @@ function stockUse(need: PartNeed, count: Figure<'ratio'>, sheet: SheetContext): 
 }
 
 /** Length to crosscut; a board wide enough gives several parts side by side. */
-function lengthOf(need: PartNeed, count: Figure<'ratio'>, sheet: SheetContext): Figure<'m'> {
+function lengthOf(need: PartNeed, count: Figure<'ratio'>, sheet: SheetContext): Figure<'lin m'> {
   const { part, stock } = need;
-  const each = derive(`${part.name}: rough length in m`, 'm', 'quotient', [need.roughLength, MM_IN_M]);
+  const each = derive(`${part.name}: rough length in m`, 'lin m', 'quotient', [need.roughLength, MM_IN_M]);
   const all = scale(`${part.name}: length of all`, each, count);
   if (stock.form !== 'dimensioned-lumber' || stock.width === undefined) return all;
   const width = sheet.fromMaterial(stock, 'width', `${stock.name}: width`, 'mm', stock.width);
@@ -93,7 +94,7 @@ function bandUse(need: PartNeed, count: Figure<'ratio'>, sheet: SheetContext): M
     ...Array.from({ length: band.longEdges }, () => need.finishedLength),
     ...Array.from({ length: band.endEdges }, () => need.finishedWidth),
   ];
-  const metres = derive(`${part.name}: bands of one in m`, 'm', 'quotient', [
+  const metres = derive(`${part.name}: bands of one in m`, 'lin m', 'quotient', [
     sum(`${part.name}: bands of one`, 'mm', sides),
     MM_IN_M,
   ]);
@@ -123,7 +124,7 @@ function componentUses(pieces: Figure<'ratio'>, sheet: SheetContext): MaterialUs
     const one = sheet.fromBill(
       `component ${component.id}/quantity`,
       `${component.name}: number`,
-      USE_UNITS[material.form],
+      useUnit(material.form),
       component.quantity,
     );
     const quantity = scale(component.name, one, ...assemblyCount(component.assembly, sheet), pieces);
@@ -138,7 +139,7 @@ function consumableUses(pieces: Figure<'ratio'>, sheet: SheetContext): MaterialU
     const one = sheet.fromBill(
       `consumable ${consumable.id}/quantity`,
       consumable.name,
-      USE_UNITS[material.form],
+      useUnit(material.form),
       consumable.quantity,
     );
     const quantity = consumable.per === 'batch' ? one : scale(`${consumable.name} for all`, one, pieces);

@@ -1,17 +1,19 @@
 import { complement, divide, type Figure, number, roundUp, scale, sum } from '@scantling/figures';
+import type { Part } from '../bill-of-materials/index.ts';
 import type { PartNeed } from './part-need.ts';
 import type { SheetContext } from './sheet-context.ts';
+
+/** A part with how many of it are cut. */
+export interface PartCut {
+  readonly need: PartNeed;
+  readonly count: Figure<'ratio'>;
+}
 
 /** Parts to cut for so many pieces: spares and rejects on top, in whole parts. */
 export function partsToCut(need: PartNeed, pieces: Figure<'ratio'>, sheet: SheetContext): Figure<'ratio'> {
   const { part } = need;
-  const inOne = sheet.fromBill(
-    `part ${part.id}/quantity`,
-    `${part.name}: number`,
-    'ratio',
-    String(part.quantity),
-  );
-  const wanted = scale(`${part.name}: wanted`, inOne, ...assemblyCount(part.assembly, sheet), pieces);
+  const [inOne, ...assemblies] = partCount(part, sheet);
+  const wanted = scale(`${part.name}: wanted`, inOne, ...assemblies, pieces);
   const spares = part.spares ?? 0;
   if (spares === 0 && part.rejectShare === undefined) return wanted;
   const good =
@@ -37,9 +39,17 @@ export function partsToCut(need: PartNeed, pieces: Figure<'ratio'>, sheet: Sheet
   ]);
 }
 
+/** How many of a part are in a piece, as factors: the part's own number, and that of its assembly. */
+export function partCount(part: Part, sheet: SheetContext): [Figure<'ratio'>, ...Figure<'ratio'>[]] {
+  return [
+    sheet.fromBill(`part ${part.id}/quantity`, `${part.name}: number`, 'ratio', String(part.quantity)),
+    ...assemblyCount(part.assembly, sheet),
+  ];
+}
+
 /** How many of an assembly are in a piece, where it is not one. */
 export function assemblyCount(id: string | undefined, sheet: SheetContext): Figure<'ratio'>[] {
-  const assembly = sheet.input.bill.assemblies.find((one) => one.id === id);
+  const assembly = id === undefined ? undefined : sheet.assembly(id);
   if (assembly === undefined || assembly.quantity === 1) return [];
   return [
     sheet.fromBill(

@@ -1,18 +1,24 @@
+import { decimal } from '@scantling/decimals';
 import { commonPractice, type Figure, input, type Source } from '@scantling/figures';
 import { isMoneyUnit, type Unit } from '@scantling/units';
+import type { Assembly } from '../bill-of-materials/index.ts';
 import { CostingInputError } from '../input-error.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
+import { OfferTiers } from '../price-list/index.ts';
 import type { CostSheetInput, FormDefaults } from './cost-sheet-input.ts';
 
 /** Looks things up by code and makes each leaf once, so that a shared input stands once in the sheet. */
 export class SheetContext {
   readonly input: CostSheetInput;
+  readonly offerTiers = new OfferTiers();
   readonly #leaves = new Map<string, Figure>();
+  readonly #assemblies = new Map<string, Assembly>();
   readonly #materials = new Map<string, Material>();
   readonly #families = new Map<string, Material[]>();
 
   constructor(given: CostSheetInput) {
     this.input = given;
+    for (const assembly of given.bill.assemblies) this.#assemblies.set(assembly.id, assembly);
     for (const material of given.materials) {
       this.#materials.set(material.code, material);
       if (material.family === undefined) continue;
@@ -20,6 +26,9 @@ export class SheetContext {
       if (family) family.push(material);
       else this.#families.set(material.family, [material]);
     }
+    const thickness = (material: Material) => decimal(material.surfacedThickness ?? material.thickness ?? 0);
+    for (const family of this.#families.values())
+      family.sort((a, b) => thickness(a).comparedTo(thickness(b)));
   }
 
   /** @throws CostingInputError naming the field when there is no such material */
@@ -33,12 +42,15 @@ export class SheetContext {
     );
   }
 
+  assembly(id: string): Assembly | undefined {
+    return this.#assemblies.get(id);
+  }
+
   /** The material of that code, or the members of that family, thinnest first. */
   candidates(code: string, field: string): readonly Material[] {
     const family = this.#families.get(code);
     if (family === undefined || this.#materials.has(code)) return [this.material(code, field)];
-    const thickness = (material: Material) => Number(material.surfacedThickness ?? material.thickness ?? 0);
-    return [...family].sort((a, b) => thickness(a) - thickness(b));
+    return family;
   }
 
   defaults(form: MaterialForm): FormDefaults {

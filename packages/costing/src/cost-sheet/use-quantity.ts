@@ -1,99 +1,129 @@
 import { decimal } from '@scantling/decimals';
-import { constant, derive, type Figure, greatest, number } from '@scantling/figures';
-import type { BaseUnit } from '@scantling/units';
+import { constant, derive, type Figure, greatest } from '@scantling/figures';
+import {
+  type BaseUnit,
+  M2_PER_SQUARE_FOOT,
+  MM_PER_INCH,
+  PRICING_UNITS,
+  type PricingUnit,
+  type PricingUnitId,
+} from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
-import { PRICE_UNITS, type PriceUnit } from '../price-list/index.ts';
 import type { SheetContext } from './sheet-context.ts';
 
-/** The unit a need of each form is added up in, before it meets a price. */
-export const USE_UNITS = {
-  'rough-lumber': 'm2',
-  'dimensioned-lumber': 'm',
-  sheet: 'm2',
+/** The pricing unit a need of each form is added up in, before it meets a price: the first of its dimension. */
+const USED_IN = {
+  'rough-lumber': 'square-metre',
+  'dimensioned-lumber': 'linear-metre',
+  sheet: 'square-metre',
   each: 'each',
   pack: 'each',
-  volume: 'l',
-  weight: 'kg',
-  area: 'm2',
-  length: 'm',
-  service: 'h',
-} as const satisfies Record<MaterialForm, BaseUnit>;
+  volume: 'litre',
+  weight: 'kilogram',
+  area: 'square-metre',
+  length: 'linear-metre',
+  service: 'hour',
+} as const satisfies Record<MaterialForm, PricingUnitId>;
 
-/** Purchase units of a measure, with what a metric unit of it is in them; all exact. */
-const FEET_IN_METRE = constant(
-  'feet in a metre (0.3048 m in a foot, exact)',
-  'ratio',
-  decimal(1).div('0.3048'),
-);
 const FT2_IN_M2 = constant(
   'square feet in a square metre (0.09290304 m2 in one, exact)',
   'ratio',
-  decimal(1).div('0.09290304'),
+  decimal(1).div(M2_PER_SQUARE_FOOT),
 );
-const GALLONS_IN_LITRE = constant(
-  'US gallons in a litre (3.785411784 l in one, exact)',
-  'ratio',
-  decimal(1).div('3.785411784'),
-);
-const POUNDS_IN_KG = constant(
-  'pounds in a kilogram (0.45359237 kg in one, exact)',
-  'ratio',
-  decimal(1).div('0.45359237'),
-);
-const MM_IN_INCH = constant('millimetres in an inch (exact)', 'ratio', '25.4');
+const MM_IN_INCH = constant('millimetres in an inch (exact)', 'ratio', MM_PER_INCH);
 const MM_IN_M = constant('millimetres in a metre', 'ratio', 1000);
 const ONE_INCH = constant('board measure counts at least 1 in of thickness', 'in', 1);
 
+/** The unit that figures of a need of this form carry. */
+export function useUnit(form: MaterialForm): BaseUnit {
+  return PRICING_UNITS[USED_IN[form]].baseUnit;
+}
+
 /**
- * A need in the unit the material is used in, as the quantity a price asks for: board measure with its 1 in
- * floor, volume and area without it, packs by their content.
+ * A need in the unit the material is used in, as the quantity a price asks for: within one dimension by the units'
+ * own factors, board measure with its 1 in floor, volume without it, sheets, packs and sticks by what one holds.
  * @returns null when that unit says nothing about that form, so that another offer is looked for
  */
 export function inPriceUnit(
   material: Material,
   need: Figure<BaseUnit>,
-  unit: PriceUnit,
+  unit: PricingUnitId,
   sheet: SheetContext,
 ): Figure<BaseUnit> | null {
-  const label = `${material.name}: ${need.unit} in ${PRICE_UNITS[unit]}`;
-  const to = PRICE_UNITS[unit];
-  const by = (factor: Figure<'ratio'>) => derive(label, to, 'product', [need, factor]);
-  const content = (what: Figure<BaseUnit>) => derive(label, to, 'quotient', [need, what]);
-  if (need.unit === to || (need.unit === 'm' && to === 'lin m')) return derive(label, to, 'same', [need]);
-  if (unit === 'pack' || (unit === 'each' && material.packContent !== undefined)) {
-    return material.packContent === undefined ? null : content(packContent(material, need.unit, sheet));
-  }
-  switch (need.unit) {
-    case 'm2':
-      if (unit === 'square-foot') return by(FT2_IN_M2);
-      if (unit === 'sheet' || (unit === 'each' && material.form === 'sheet'))
-        return content(sheetFace(material, sheet));
-      return volumeUnits(material, need, unit, label, sheet);
-    case 'm':
-      if (unit === 'linear-foot') return by(FEET_IN_METRE);
-      if (unit === 'each')
-        return material.length === undefined ? null : content(metres(material, 'length', sheet));
-      return null;
-    case 'l':
-      return unit === 'us-gallon' ? by(GALLONS_IN_LITRE) : null;
-    case 'kg':
-      return unit === 'pound' ? by(POUNDS_IN_KG) : null;
-    case 'h':
-      return unit === 'each' ? derive(label, to, 'same', [need]) : null;
-    default:
-      return null;
-  }
+  const from: PricingUnit = PRICING_UNITS[USED_IN[material.form]];
+  const to: PricingUnit = PRICING_UNITS[unit];
+  const label = `${material.name}: ${from.symbol} in ${to.symbol}`;
+  const content = contentOfOne(material, unit, need.unit, sheet);
+  if (content !== null) return derive(label, to.baseUnit, 'quotient', [need, content]);
+  if (from.id === to.id || (from.id === 'hour' && to.id === 'each'))
+    return derive(label, to.baseUnit, 'same', [need]);
+  if (from.dimension === to.dimension && from.dimension !== 'count')
+    return derive(label, to.baseUnit, 'quotient', [need, inOne(to, from)]);
+  if (from.dimension === 'area') return byThickness(material, need, to, label, sheet);
+  return from.dimension === 'length' ? bySection(material, need, to, label, sheet) : null;
 }
 
-function volumeUnits(
+/** Sticks priced by what is in them: board feet as the yard counts a stick, volume by its section as sold. */
+function bySection(
   material: Material,
   need: Figure<BaseUnit>,
-  unit: PriceUnit,
+  to: PricingUnit,
   label: string,
   sheet: SheetContext,
 ): Figure<BaseUnit> | null {
-  if (unit !== 'board-foot' && unit !== 'thousand-board-feet' && unit !== 'cubic-metre') return null;
+  const { boardContent, length, width, thickness } = material;
+  if (to.dimension === 'board-measure' && boardContent !== undefined && length !== undefined) {
+    const name = `${material.name}: board feet of one`;
+    const ofOne = sheet.fromMaterial(material, 'board-content', name, 'bd ft', boardContent);
+    const sticks = derive(`${material.name}: sticks`, 'each', 'quotient', [
+      need,
+      metres(material, 'length', sheet),
+    ]);
+    return inUnit(to, label, [sticks, ofOne]);
+  }
+  if (to.dimension !== 'volume' || width === undefined || thickness === undefined) return null;
+  return inUnit(to, label, [need, metres(material, 'width', sheet), metres(material, 'thickness', sheet)]);
+}
+
+/** A quantity in the base of the unit's dimension, then in the unit itself. */
+function inUnit(to: PricingUnit, label: string, inputs: readonly Figure[]): Figure<BaseUnit> {
+  const base = derive(label, to.baseUnit, 'product', inputs);
+  if (to.factor === '1') return base;
+  const ofOne = constant(`${to.dimension} units in one ${to.symbol}`, 'ratio', to.factor);
+  return derive(label, to.baseUnit, 'quotient', [base, ofOne]);
+}
+
+/** How much of the use unit one purchase unit is; both units of one dimension, whose base is the use unit. */
+function inOne(to: PricingUnit, from: PricingUnit): Figure<'ratio'> {
+  return constant(`${from.symbol} in one ${to.symbol} (exact)`, 'ratio', to.factor);
+}
+
+/** What one thing of a counted unit holds: a pack its content, a sheet its face, a stick its length. */
+function contentOfOne(
+  material: Material,
+  unit: PricingUnitId,
+  usedIn: BaseUnit,
+  sheet: SheetContext,
+): Figure<BaseUnit> | null {
+  const isOne = unit === 'pack' || unit === 'each';
+  if (isOne && material.packContent !== undefined) return packContent(material, usedIn, sheet);
+  if (unit === 'sheet' || (unit === 'each' && material.form === 'sheet'))
+    return usedIn === 'm2' ? sheetFace(material, sheet) : null;
+  if (unit === 'each' && usedIn === 'lin m' && material.length !== undefined)
+    return metres(material, 'length', sheet);
+  return null;
+}
+
+function byThickness(
+  material: Material,
+  need: Figure<BaseUnit>,
+  to: PricingUnit,
+  label: string,
+  sheet: SheetContext,
+): Figure<BaseUnit> | null {
+  const { dimension } = to;
+  if (dimension !== 'board-measure' && dimension !== 'volume') return null;
   if (material.nominalThickness === undefined) return null;
   const thickness = sheet.fromMaterial(
     material,
@@ -102,20 +132,14 @@ function volumeUnits(
     'mm',
     material.nominalThickness,
   );
-  if (unit === 'cubic-metre') {
-    return derive(label, 'm3', 'product', [
-      need,
-      derive('thickness in m', 'm', 'quotient', [thickness, MM_IN_M]),
-    ]);
-  }
+  if (dimension === 'volume')
+    return inUnit(to, label, [need, derive('thickness in m', 'm', 'quotient', [thickness, MM_IN_M])]);
   const inches = greatest(
     'thickness counted',
     derive('thickness in inches', 'in', 'quotient', [thickness, MM_IN_INCH]),
     ONE_INCH,
   );
-  const boardFeet = derive(label, 'bd ft', 'product', [need, FT2_IN_M2, inches]);
-  if (unit === 'board-foot') return boardFeet;
-  return derive(label, 'MBF', 'quotient', [boardFeet, number(1000, 'board feet in a thousand')]);
+  return inUnit(to, label, [need, FT2_IN_M2, inches]);
 }
 
 function packContent(material: Material, unit: BaseUnit, sheet: SheetContext): Figure<BaseUnit> {
@@ -129,7 +153,11 @@ function packContent(material: Material, unit: BaseUnit, sheet: SheetContext): F
 }
 
 /** A side of the material as bought, in metres. @throws CostingInputError when the record does not say */
-function metres(material: Material, side: 'length' | 'width', sheet: SheetContext): Figure<'m'> {
+function metres(
+  material: Material,
+  side: 'length' | 'width' | 'thickness',
+  sheet: SheetContext,
+): Figure<'m'> {
   const value = material[side];
   if (value === undefined) {
     throw new CostingInputError(

@@ -1,6 +1,6 @@
-import { constant, derive, type Figure, number, sum } from '@scantling/figures';
+import { constant, derive, type Figure, sum } from '@scantling/figures';
 import { faceOf, type PartNeed } from './part-need.ts';
-import { assemblyCount } from './parts-to-cut.ts';
+import { partCount } from './parts-to-cut.ts';
 import type { SheetContext } from './sheet-context.ts';
 
 const MM_IN_M = constant('millimetres in a metre', 'ratio', 1000);
@@ -25,8 +25,9 @@ export function weightOf(
     ]);
     const volume = derive(`${part.name}: finished volume`, 'm3', 'product', [face, thickness]);
     const density = sheet.fromMaterial(stock, 'density', `${stock.name}: density`, 'kg/m3', stock.density);
-    const count = [number(part.quantity, `${part.name}: number`), ...assemblyCount(part.assembly, sheet)];
-    masses.push(derive(`${part.name}: weight`, 'kg', 'product', [density, volume, ...count]));
+    masses.push(
+      derive(`${part.name}: weight`, 'kg', 'product', [density, volume, ...partCount(part, sheet)]),
+    );
   }
   return { mass: sum('weight of a piece', 'kg', masses), partsWithoutDensity };
 }

@@ -2,14 +2,9 @@ import type { DecimalLike } from '@scantling/decimals';
 import { constant, derive, entered, type Figure, scale, sum } from '@scantling/figures';
 import { CostingInputError } from '../input-error.ts';
 import { type CostingContext, LeafReader } from '../leaf-reader.ts';
+import { coverageInUse, type FinishSystem, finishApplied, type SpreadingUnit } from './coverage.ts';
 import { type Caution, OIL_SOAKED_RAGS } from './finish-caution.ts';
-import {
-  type Film,
-  type FinishSystem,
-  filmFigures,
-  readTransferEfficiency,
-  type SpreadingUnit,
-} from './spreading-rate.ts';
+import { type Film, filmFigures, readTransferEfficiency } from './spreading-rate.ts';
 
 /** The label's or the maker's own coverage, in ft2 per gallon or m2 per litre and coat. */
 export interface Coverage {
@@ -80,10 +75,7 @@ export function finishQuantity(finish: FinishApplication, context: CostingContex
   });
   const coats = reader.read('coats', finish.coats, { label: 'coats', unit: 'ratio', above: 0, whole: true });
   const label = (what: string) => `${finish.name}: ${what}`;
-  const applied = derive(label('applied'), unit, 'quotient', [
-    scale(label('area of all coats'), area, coats),
-    spreadingRate,
-  ]);
+  const applied = finishApplied(finish.name, unit, { area, coats, coverage: spreadingRate });
   const rest = restOf(finish, unit, reader);
   const quantity = rest === null ? applied : sum<'gal' | 'l'>(label('needed'), unit, [applied, rest]);
   return {
@@ -109,15 +101,16 @@ function coverageRate({ by, system }: FinishApplication, reader: LeafReader): Fi
     unit: system === 'us' ? 'ft2/gal' : 'm2/l',
     above: 0,
   });
-  if (by.isTheoretical)
-    return scale('coverage in use', printed, readTransferEfficiency(by.transferEfficiency, reader));
-  if (by.transferEfficiency !== undefined)
+  if (!by.isTheoretical && by.transferEfficiency !== undefined)
     throw new CostingInputError(
       'transferEfficiency',
       'is given beside a coverage in use, which counts it already',
       'leave it out, or say that the coverage is theoretical',
     );
-  return printed;
+  return coverageInUse('coverage in use', printed, {
+    isTheoretical: by.isTheoretical,
+    transferEfficiency: () => readTransferEfficiency(by.transferEfficiency, reader),
+  });
 }
 
 function restOf(

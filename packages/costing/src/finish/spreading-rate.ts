@@ -1,10 +1,7 @@
 import type { DecimalLike } from '@scantling/decimals';
 import { constant, derive, type Figure } from '@scantling/figures';
 import type { LeafReader } from '../leaf-reader.ts';
-
-/** US: ft2, mil and US gallons. Metric: m2, micrometres and litres. */
-export type FinishSystem = 'us' | 'metric';
-export type SpreadingUnit = 'ft2/gal' | 'm2/l';
+import { coverageByFilm, type FinishSystem, type SpreadingUnit } from './coverage.ts';
 
 /** What a film takes, coat by coat. Shares are fractions. */
 export interface Film {
@@ -32,11 +29,10 @@ const CUBIC_INCHES_IN_A_GALLON = constant('cubic inches in a US gallon', 'ratio'
 const SQUARE_INCHES_IN_A_SQUARE_FOOT = constant('square inches in a square foot', 'ratio', 144);
 const A_THOUSAND = constant('mil in an inch, or um in a mm', 'ratio', 1000);
 const AS_PRINTED = constant('ft2 x mil of solids in a gallon, rounded as tables print it', 'ft2/gal', 1604);
-const METRIC = constant('m2 x um of solids in a litre', 'm2/l', 1000);
+export const METRIC_SOLIDS = constant('m2 x um of solids in a litre', 'm2/l', 1000);
 
 /**
- * Area per gallon = 1604.1667 x volume solids x transfer efficiency / dry mil; per litre = 1000 x volume
- * solids x transfer efficiency / um (R. Joseph, "Calculating Paint Coverage", paintcenter.org, 2003).
+ * The film's inputs read and checked, with the area that a unit covers at it.
  * @throws CostingInputError naming the field
  */
 export function filmFigures(film: Film, system: FinishSystem, reader: LeafReader): FilmFigures {
@@ -53,17 +49,14 @@ export function filmFigures(film: Film, system: FinishSystem, reader: LeafReader
     unit: filmUnit,
     above: 0,
   });
-  const solids = system === 'us' ? usConstant(film.usConstant ?? 'exact') : METRIC;
-  const covered = derive('area at one unit of dry film', solids.unit, 'product', [
-    solids,
-    volumeSolids,
-    transferEfficiency,
-  ]);
+  const solids = system === 'us' ? usConstant(film.usConstant ?? 'exact') : METRIC_SOLIDS;
   return {
-    spreadingRate: derive('area that one unit of finish covers in a coat', solids.unit, 'quotient', [
-      covered,
+    spreadingRate: coverageByFilm('area that one unit of finish covers in a coat', {
+      solids,
+      volumeSolids,
+      transferEfficiency,
       dryFilm,
-    ]),
+    }),
     wetFilm: derive('wet film of a coat', filmUnit, 'quotient', [dryFilm, volumeSolids]),
   };
 }

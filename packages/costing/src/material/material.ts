@@ -45,6 +45,10 @@ export interface Material {
   readonly coverage?: string;
   /** The label's coverage counts no loss in spraying. */
   readonly isCoverageTheoretical?: boolean;
+  /** Goes on with a cloth and builds no film, so that only its coverage says how much it takes. */
+  readonly goesOnByWiping?: boolean;
+  /** Rags with it can catch fire by themselves. */
+  readonly selfHeatingRags?: boolean;
   readonly preferredSupplier?: string;
   readonly offers: readonly PriceOffer[];
 }

@@ -1,11 +1,11 @@
-import type { PriceUnit } from '../price-list/price-offer.ts';
+import type { PricingUnitId } from '@scantling/units';
 import { bareHeader, HEADER_WORDS, PRICE_COLUMNS, type PriceColumn } from './price-columns.ts';
 
 /** Which header of a file holds which column, by the header's text, so that moved columns are found again. */
 export interface PriceMapping {
   readonly columns: Readonly<Partial<Record<PriceColumn, string>>>;
   /** The unit of every row, for files that do not say it. */
-  readonly unit?: PriceUnit;
+  readonly unit?: PricingUnitId;
 }
 
 /** Where each mapped column stands in a row, counted from 0. */

@@ -1,4 +1,5 @@
-import type { BreakKind, PriceUnit } from '../price-list/price-offer.ts';
+import type { PricingUnitId } from '@scantling/units';
+import type { BreakKind } from '../price-list/price-offer.ts';
 import type { PriceColumn } from './price-columns.ts';
 
 /** One price of a file, read. Decimals as text; what the file leaves out is absent. */
@@ -7,7 +8,7 @@ export interface PriceRow {
   readonly description: string;
   /** Code of the material it is here. */
   readonly material?: string;
-  readonly unit: PriceUnit;
+  readonly unit: PricingUnitId;
   readonly amount: string;
   /** Quantity from which the amount holds. */
   readonly from: string;

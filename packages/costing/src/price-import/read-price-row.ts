@@ -1,5 +1,5 @@
-import { readPricingUnit, UnknownPricingUnitError } from '@scantling/units';
-import { BREAK_KINDS, type BreakKind, type PriceUnit } from '../price-list/price-offer.ts';
+import { type PricingUnitId, readPricingUnit, UnknownPricingUnitError } from '@scantling/units';
+import { BREAK_KINDS, type BreakKind } from '../price-list/price-offer.ts';
 import type { PriceColumn } from './price-columns.ts';
 import type { ColumnPlaces } from './price-mapping.ts';
 import type { PriceRow, RowProblem } from './price-row.ts';
@@ -9,7 +9,7 @@ export interface PriceRowContext {
   readonly places: ColumnPlaces;
   readonly decimalMark: 'point' | 'comma';
   /** The unit of every row, for files that do not say it. */
-  readonly unit?: PriceUnit | undefined;
+  readonly unit?: PricingUnitId | undefined;
   readonly isMaterial: (code: string) => boolean;
 }
 
@@ -71,7 +71,7 @@ class RowReader {
     return text;
   }
 
-  unit(): PriceUnit | undefined {
+  unit(): PricingUnitId | undefined {
     const text = this.cell('unit');
     if (text === '') {
       if (this.context.unit === undefined)

@@ -1,8 +1,8 @@
 import { type Decimal, decimal } from '@scantling/decimals';
 import { derive, type Figure, greatest, input, least, per, roundUp, sum, times } from '@scantling/figures';
-import type { BaseUnit } from '@scantling/units';
-import { offerPrices, offerSource } from './offer-prices.ts';
-import { PRICE_UNITS, type PriceOffer } from './price-offer.ts';
+import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
+import { OfferTiers, offerKey, offerSource, type Tiers } from './offer-prices.ts';
+import type { PriceOffer } from './price-offer.ts';
 
 /** What is bought to cover a need, and what it costs net of recoverable tax. */
 export interface Bought {
@@ -24,20 +24,23 @@ function soldIn(offer: PriceOffer, wholeBoards: string | undefined): string | un
  * the bought quantity earns, and more than the need where a break makes more cheaper than less.
  * @param need in the offer's purchase unit
  * @param wholeBoards board feet of a board, where the yard sells no part of one
+ * @param known where the offer's prices are kept between calls
  */
 export function boughtCost(
   label: string,
   offer: PriceOffer,
   need: Figure<BaseUnit>,
   wholeBoards?: string,
+  known = new OfferTiers(),
 ): Bought {
+  const tiers = known.of(offer);
   const quantity = leastQuantity(label, offer, need, soldIn(offer, wholeBoards));
-  const cost = costOfQuantity(label, offer, quantity);
-  return { quantity, cost, unitCost: unitCost(label, offer, cost, quantity) };
+  const cost = costOfQuantity(label, offer, tiers, quantity);
+  return { quantity, cost, unitCost: unitCost(label, tiers, cost, quantity) };
 }
 
-function unitCost(label: string, offer: PriceOffer, cost: Figure<'money'>, quantity: Figure<BaseUnit>) {
-  if (quantity.value.isZero()) return offerPrices(offer)[0].price;
+function unitCost(label: string, tiers: Tiers, cost: Figure<'money'>, quantity: Figure<BaseUnit>) {
+  if (quantity.value.isZero()) return tiers[0].price;
   return per(`${label}: cost of a ${quantity.unit} bought`, cost, quantity);
 }
 
@@ -47,9 +50,9 @@ function leastQuantity(
   need: Figure<BaseUnit>,
   step: string | undefined,
 ): Figure<BaseUnit> {
-  const unit = PRICE_UNITS[offer.unit];
+  const unit = PRICING_UNITS[offer.unit].baseUnit;
   const leaf = (key: string, what: string, value: string) =>
-    input({ key: `price/${offer.id}/${key}`, label: what, unit, value, source: offerSource(offer) });
+    input({ key: `${offerKey(offer)}/${key}`, label: what, unit, value, source: offerSource(offer) });
   const wanted =
     offer.minimumQuantity === undefined || need.value.isZero()
       ? need
@@ -87,8 +90,12 @@ function plainCost(offer: PriceOffer, quantity: Decimal): Decimal {
   return amount.times(quantity);
 }
 
-function costOfQuantity(label: string, offer: PriceOffer, quantity: Figure<BaseUnit>): Figure<'money'> {
-  const tiers = offerPrices(offer);
+function costOfQuantity(
+  label: string,
+  offer: PriceOffer,
+  tiers: Tiers,
+  quantity: Figure<BaseUnit>,
+): Figure<'money'> {
   if (offer.breakKind === 'all-units') {
     let price = tiers[0].price;
     for (const tier of tiers.slice(1)) {

@@ -1,3 +1,4 @@
 export * from './bought-cost.ts';
 export * from './choose-offer.ts';
+export { OfferTiers } from './offer-prices.ts';
 export * from './price-offer.ts';

@@ -8,25 +8,34 @@ import {
   type Source,
   scale,
 } from '@scantling/figures';
-import type { BaseUnit } from '@scantling/units';
+import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
-import { PRICE_UNITS, type PriceOffer } from './price-offer.ts';
+import type { PriceOffer } from './price-offer.ts';
 
-interface Tier {
+export interface Tier {
   readonly from: Figure<BaseUnit>;
   /** What a purchase unit costs: net, plus the tax that cannot be recovered, in the sheet's currency. */
   readonly price: Figure<`money/${BaseUnit}`>;
 }
 
-const known = new WeakMap<PriceOffer, readonly [Tier, ...Tier[]]>();
+export type Tiers = readonly [Tier, ...Tier[]];
 
-/** The breaks of an offer as figures, cheapest to compute once: every quantity column shares them. */
-export function offerPrices(offer: PriceOffer): readonly [Tier, ...Tier[]] {
-  const before = known.get(offer);
-  if (before) return before;
-  const made = makeTiers(offer);
-  known.set(offer, made);
-  return made;
+/** The breaks of offers as figures, each made once, so that every quantity of a sheet shares them. */
+export class OfferTiers {
+  readonly #known = new Map<PriceOffer, Tiers>();
+
+  of(offer: PriceOffer): Tiers {
+    const before = this.#known.get(offer);
+    if (before) return before;
+    const made = makeTiers(offer);
+    this.#known.set(offer, made);
+    return made;
+  }
+}
+
+/** Where the keys of an offer's leaves begin: its identity, so that two dates can be compared leaf by leaf. */
+export function offerKey(offer: PriceOffer): string {
+  return `price/${offer.supplier}/${offer.code}/${offer.unit}`;
 }
 
 /** Where the numbers of an offer come from, down to the line of the list. */
@@ -38,10 +47,10 @@ export function offerSource(offer: PriceOffer): Source {
   };
 }
 
-function makeTiers(offer: PriceOffer): readonly [Tier, ...Tier[]] {
-  const unit = PRICE_UNITS[offer.unit];
+function makeTiers(offer: PriceOffer): Tiers {
+  const unit = PRICING_UNITS[offer.unit].baseUnit;
   const source = offerSource(offer);
-  const key = `price/${offer.supplier}/${offer.code}/${offer.unit}`;
+  const key = offerKey(offer);
   const factor = taxFactor(offer, `${key}/tax`, source);
   const tiers = offer.breaks.map((step): Tier => {
     const listed = input({

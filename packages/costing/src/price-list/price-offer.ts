@@ -1,25 +1,5 @@
 import type { Currency } from '@scantling/money';
-import type { BaseUnit } from '@scantling/units';
-
-/** Purchase units by their id, with the unit a figure of them carries. */
-export const PRICE_UNITS = {
-  'board-foot': 'bd ft',
-  'thousand-board-feet': 'MBF',
-  'cubic-metre': 'm3',
-  'linear-foot': 'lin ft',
-  'linear-metre': 'lin m',
-  'square-foot': 'ft2',
-  'square-metre': 'm2',
-  sheet: 'sheet',
-  each: 'each',
-  pack: 'pack',
-  litre: 'l',
-  'us-gallon': 'gal',
-  kilogram: 'kg',
-  pound: 'lb',
-  hour: 'h',
-} as const satisfies Record<string, BaseUnit>;
-export type PriceUnit = keyof typeof PRICE_UNITS;
+import type { PricingUnitId } from '@scantling/units';
 
 export const BREAK_KINDS = ['all-units', 'incremental'] as const;
 /** all-units: the break's price holds for everything bought. incremental: only for what lies beyond the break. */
@@ -46,7 +26,7 @@ export interface PriceOffer {
   readonly endedFrom?: string;
   readonly code: string;
   readonly row: number;
-  readonly unit: PriceUnit;
+  readonly unit: PricingUnitId;
   readonly currency: Currency;
   readonly breakKind: BreakKind;
   readonly breaks: readonly PriceBreak[];

@@ -4,7 +4,8 @@ import type { Operation } from './operation.ts';
 /** All inputs multiplied. */
 export const product: Operation = {
   name: 'product',
-  evaluate: (values) => values.reduce((total: Decimal, value) => total.times(value), ONE),
+  evaluate: (values) =>
+    values.reduce((total: Decimal | null, value) => total?.times(value) ?? value, null) ?? ONE,
   phrase: (inputs) => inputs.join(' x '),
   formula: (inputs) => `(${inputs.join('*')})`,
 };

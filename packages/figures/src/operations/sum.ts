@@ -4,7 +4,8 @@ import type { Operation } from './operation.ts';
 /** All inputs added; an empty sum is nothing. */
 export const sum: Operation = {
   name: 'sum',
-  evaluate: (values) => values.reduce((total: Decimal, value) => total.plus(value), ZERO),
+  evaluate: (values) =>
+    values.reduce((total: Decimal | null, value) => total?.plus(value) ?? value, null) ?? ZERO,
   phrase: (inputs) => (inputs.length === 0 ? 'nothing to add' : inputs.join(' + ')),
   formula: (inputs) => (inputs.length === 0 ? '0' : `SUM(${inputs.join(',')})`),
 };

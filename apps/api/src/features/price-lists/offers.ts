@@ -1,13 +1,7 @@
-import {
-  BREAK_KINDS,
-  type BreakKind,
-  isInForce,
-  PRICE_UNITS,
-  type PriceOffer,
-  type PriceUnit,
-} from '@scantling/costing';
+import { BREAK_KINDS, type BreakKind, isInForce, type PriceOffer } from '@scantling/costing';
 import { decimal } from '@scantling/decimals';
 import { type Currency, isCurrency, NoExchangeRateError } from '@scantling/money';
+import { isPricingUnitId } from '@scantling/units';
 import type { DatabaseAccess } from './database-access.ts';
 import { exchangesInto } from './exchange-on.ts';
 import {
@@ -17,10 +11,6 @@ import {
   readListOrder,
   readOfferLines,
 } from './offer-lines.ts';
-
-function isPriceUnit(text: string): text is PriceUnit {
-  return Object.hasOwn(PRICE_UNITS, text);
-}
 
 function isBreakKind(text: string): text is BreakKind {
   return BREAK_KINDS.some((kind) => kind === text);
@@ -59,7 +49,7 @@ function toOffer(
   const first = steps[0];
   if (
     first === undefined ||
-    !isPriceUnit(own.unit) ||
+    !isPricingUnitId(own.unit) ||
     !isBreakKind(own.breakKind) ||
     !isCurrency(own.currency)
   )

@@ -1,6 +1,5 @@
-import type { MaterialForm, PriceUnit } from '@scantling/costing';
-import { PRICE_UNITS } from '@scantling/costing';
-import { unitWords } from '@scantling/units';
+import type { MaterialForm } from '@scantling/costing';
+import { PRICING_UNITS, type PricingUnitId, unitWords } from '@scantling/units';
 
 export const FORM_WORDS: Readonly<Record<MaterialForm, string>> = {
   'rough-lumber': 'rough lumber',
@@ -15,6 +14,6 @@ export const FORM_WORDS: Readonly<Record<MaterialForm, string>> = {
   service: 'service',
 };
 
-export function priceUnitWords(unit: PriceUnit): string {
-  return unitWords(PRICE_UNITS[unit]);
+export function priceUnitWords(unit: PricingUnitId): string {
+  return unitWords(PRICING_UNITS[unit].baseUnit);
 }

@@ -1,7 +1,7 @@
-import { boughtCost, type ChosenOffer, chooseOffer, PRICE_UNITS, type PriceOffer } from '@scantling/costing';
+import { boughtCost, type ChosenOffer, chooseOffer, type PriceOffer } from '@scantling/costing';
 import { decimal } from '@scantling/decimals';
 import { type Figure, input } from '@scantling/figures';
-import type { BaseUnit } from '@scantling/units';
+import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import type { MaterialPrice } from '../api/list-material-prices.ts';
 
 /** The lines of the same supplier, list, article and unit as one offer, with its breaks from the lowest. */
@@ -52,7 +52,7 @@ export function costOfNeed(offer: PriceOffer, need: Need): Figure<'money'> {
   const quantity: Figure<BaseUnit> = input({
     key: 'need',
     label: 'quantity needed',
-    unit: PRICE_UNITS[need.unit],
+    unit: PRICING_UNITS[need.unit].baseUnit,
     value: need.quantity,
     source: { kind: 'entered', text: 'entered on this sheet' },
   });

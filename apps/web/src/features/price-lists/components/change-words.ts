@@ -1,6 +1,5 @@
-import type { PriceChange, PriceUnit } from '@scantling/costing';
-import { PRICE_UNITS } from '@scantling/costing';
-import { unitWords } from '@scantling/units';
+import type { PriceChange } from '@scantling/costing';
+import { PRICING_UNIT_IDS, PRICING_UNITS, type PricingUnitId, unitWords } from '@scantling/units';
 
 /** Kinds of change in the order they are looked at, what must be mended first. */
 export const CHANGE_ORDER: readonly PriceChange[] = [
@@ -23,11 +22,11 @@ export const CHANGE_WORDS: Readonly<Record<PriceChange, string>> = {
   unchanged: 'Unchanged',
 };
 
-export const UNIT_CHOICES = (Object.keys(PRICE_UNITS) as PriceUnit[]).map((id) => ({
+export const UNIT_CHOICES = PRICING_UNIT_IDS.map((id) => ({
   id,
-  label: unitWords(PRICE_UNITS[id]),
+  label: unitWords(PRICING_UNITS[id].baseUnit),
 }));
 
-export function priceUnitWords(unit: PriceUnit): string {
-  return unitWords(PRICE_UNITS[unit]);
+export function priceUnitWords(unit: PricingUnitId): string {
+  return unitWords(PRICING_UNITS[unit].baseUnit);
 }
