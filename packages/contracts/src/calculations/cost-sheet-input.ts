@@ -87,6 +87,7 @@ const offerSchema = z.strictObject({
   id: someName,
   supplier: someName,
   supplierName: someName,
+  listId: someName.exactOptional(),
   listName: someName,
   listDate: calendarDate,
   validTo: calendarDate.exactOptional(),
@@ -97,7 +98,21 @@ const offerSchema = z.strictObject({
   currency: currencySchema,
   breakKind: z.enum(BREAK_KINDS),
   breaks: z
-    .array(z.strictObject({ from: nonNegativeDecimalText, amount: moneyText }))
+    .array(
+      z.strictObject({
+        from: nonNegativeDecimalText,
+        amount: moneyText,
+        line: z
+          .strictObject({
+            id: someName,
+            listId: someName,
+            listName: someName,
+            listDate: calendarDate,
+            row: z.number().int().min(0),
+          })
+          .exactOptional(),
+      }),
+    )
     .min(1)
     .max(50),
   packSize: positiveDecimalText.exactOptional(),
@@ -127,6 +142,8 @@ const materialSchema = z.strictObject({
   volumeSolids: shareText.exactOptional(),
   coverage: positiveDecimalText.exactOptional(),
   isCoverageTheoretical: z.boolean().exactOptional(),
+  goesOnByWiping: z.boolean().exactOptional(),
+  selfHeatingRags: z.boolean().exactOptional(),
   preferredSupplier: someName.exactOptional(),
   offers: z.array(offerSchema).max(200),
 });

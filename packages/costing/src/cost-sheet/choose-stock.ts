@@ -67,7 +67,15 @@ function leavesOf(
         finishedThickness: core.value.toString(),
         planing: sheet.defaults('rough-lumber').thicknessAllowance,
       },
-      { currency, keyPrefix: `resaw/${part.id}` },
+      {
+        currency,
+        keyPrefix: `resaw/${part.id}`,
+        source: {
+          kind: 'standard-allowance',
+          text: "the part, its stock, and the workshop's kerf, clean-up and planing",
+          record: 'workshop:settings',
+        },
+      },
     ).leaves;
   } catch (error) {
     if (error instanceof NoAnswerError) return null;

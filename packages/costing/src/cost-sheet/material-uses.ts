@@ -66,7 +66,8 @@ function lengthOf(need: PartNeed, count: Figure<'ratio'>, sheet: SheetContext): 
   const width = sheet.fromMaterial(stock, 'width', `${stock.name}: width`, 'mm', stock.width);
   const kerf = sheet.leaf('shop/kerf', 'kerf', 'mm', sheet.input.rates.kerf, {
     kind: 'shop-rate',
-    text: "the shop's kerf",
+    text: "the workshop's saw kerf",
+    record: 'workshop:settings',
   });
   if (need.finishedWidth.value.eq(width.value)) return all;
   const step = sum('part and kerf', 'mm', [need.roughWidth, kerf]);

@@ -1,5 +1,5 @@
 import { decimal } from '@scantling/decimals';
-import { commonPractice, type Figure, input, type Source } from '@scantling/figures';
+import { type Figure, input, type Source } from '@scantling/figures';
 import { isMoneyUnit, type Unit } from '@scantling/units';
 import type { Assembly } from '../bill-of-materials/index.ts';
 import { CostingInputError } from '../input-error.ts';
@@ -78,6 +78,7 @@ export class SheetContext {
     return this.leaf(`bill/${key}`, label, unit, value, {
       kind: 'bill-of-materials',
       text: `bill of materials, ${key}`,
+      record: `bill:${key}`,
     });
   }
 
@@ -104,13 +105,11 @@ export class SheetContext {
     unit: U,
     value: string,
   ): Figure<U> {
-    return this.leaf(
-      `allowance/${form}/${key}`,
-      label,
-      unit,
-      value,
-      commonPractice(`the shop's default for ${form}`),
-    );
+    return this.leaf(`allowance/${form}/${key}`, label, unit, value, {
+      kind: 'standard-allowance',
+      text: `the workshop's allowance for ${form.replace('-', ' ')}`,
+      record: 'workshop:settings',
+    });
   }
 
   /** A number agreed for this piece. */

@@ -1,4 +1,4 @@
-import { entered, type Figure, sum } from '@scantling/figures';
+import { type Figure, sum } from '@scantling/figures';
 import { CostingInputError } from '../input-error.ts';
 import { LeafReader } from '../leaf-reader.ts';
 import { type Owning, owningCosts } from './owning.ts';
@@ -37,7 +37,11 @@ export function machineHourRate(tool: Tool, basis: RateBasis, options: RateOptio
   const shopReader = new LeafReader({
     keyPrefix: 'shop',
     currency: options.context.currency,
-    source: options.context.source ?? entered('shop costs, entered by hand'),
+    source: options.context.source ?? {
+      kind: 'shop-rate',
+      text: "the workshop's yearly rates",
+      record: 'workshop:settings',
+    },
     subject: 'Shop',
   });
   return rateOf(tool, basis, options, shopReader, []);

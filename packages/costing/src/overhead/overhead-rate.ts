@@ -74,7 +74,16 @@ function netAmount(pool: OverheadPool, reader: LeafReader, context: CostingConte
   const amounts = pool.amounts.map((amount, index) =>
     reader
       .inside(`amounts.${index}`, `amount/${amount.id}`, amount.name)
-      .read('yearlyAmount', amount.yearlyAmount, { label: 'a year', unit: 'money', from: 0 }),
+      .read('yearlyAmount', amount.yearlyAmount, {
+        label: 'a year',
+        unit: 'money',
+        from: 0,
+        source: context.source ?? {
+          kind: 'shop-rate',
+          text: `yearly amount "${amount.name}"`,
+          record: `overhead:${amount.id}`,
+        },
+      }),
   );
   const gross = sum(`${pool.name}: amounts of the year`, 'money', amounts, context.currency);
   if (pool.recoveredByRates === undefined) return gross;
@@ -82,6 +91,11 @@ function netAmount(pool: OverheadPool, reader: LeafReader, context: CostingConte
     label: 'recovered by machine and labour rates',
     unit: 'money',
     from: 0,
+    source: context.source ?? {
+      kind: 'shop-rate',
+      text: 'the proof that each yearly amount has one home',
+      record: `proof:${pool.id}`,
+    },
   });
   const net = difference(`${pool.name}: net of what rates recover`, gross, recovered);
   if (net.value.lt(0))

@@ -10,7 +10,7 @@ import {
 } from '@scantling/figures';
 import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
-import type { PriceOffer } from './price-offer.ts';
+import type { PriceBreak, PriceOffer } from './price-offer.ts';
 
 export interface Tier {
   readonly from: Figure<BaseUnit>;
@@ -39,20 +39,21 @@ export function offerKey(offer: PriceOffer): string {
 }
 
 /** Where the numbers of an offer come from, down to the line of the list. */
-export function offerSource(offer: PriceOffer): Source {
+export function offerSource(offer: PriceOffer, step?: PriceBreak): Source {
+  const { id, listId, listName, listDate, row } = step?.line ?? offer;
   return {
     kind: 'price-list',
-    text: `${offer.supplierName}, ${offer.listName} of ${offer.listDate}, line ${offer.row} (${offer.code})`,
-    record: `price-line:${offer.id}`,
+    text: `${offer.supplierName}, ${listName} of ${listDate}, line ${row} (${offer.code})`,
+    record: listId === undefined ? `price-line:${id}` : `price-line:${listId}/${id}`,
   };
 }
 
 function makeTiers(offer: PriceOffer): Tiers {
   const unit = PRICING_UNITS[offer.unit].baseUnit;
-  const source = offerSource(offer);
   const key = offerKey(offer);
-  const factor = taxFactor(offer, `${key}/tax`, source);
+  const factor = taxFactor(offer, `${key}/tax`, offerSource(offer));
   const tiers = offer.breaks.map((step): Tier => {
+    const source = offerSource(offer, step);
     const listed = input({
       key: `${key}/${step.from}`,
       label: `price of ${offer.code}`,
@@ -110,7 +111,11 @@ function exchanged<U extends `money/${BaseUnit}`>(
     label: `exchange rate of ${rate.onDate}`,
     unit: 'ratio',
     value: rate.rate,
-    source: { kind: 'exchange-rate', text: rate.source },
+    source: {
+      kind: 'exchange-rate',
+      text: rate.source,
+      record: `exchange-rate:${offer.currency}-${rate.to}`,
+    },
   });
   return exchange(`price in ${rate.to}`, price, figure, rate.to);
 }

@@ -9,6 +9,18 @@ export interface PriceBreak {
   /** Quantity in the offer's unit from which the amount holds; the first is 0. */
   readonly from: string;
   readonly amount: string;
+  /** The line it stands on, where that is not the offer's own: breaks hold on from earlier lists. */
+  readonly line?: ListedLine;
+}
+
+/** A line of a price list, by ids and in words. */
+export interface ListedLine {
+  readonly id: string;
+  readonly listId: string;
+  readonly listName: string;
+  /** YYYY-MM-DD */
+  readonly listDate: string;
+  readonly row: number;
 }
 
 /** One supplier's price of a material on one dated list: all breaks of supplier + code + unit. */
@@ -17,6 +29,8 @@ export interface PriceOffer {
   readonly id: string;
   readonly supplier: string;
   readonly supplierName: string;
+  /** Id of the list, where it is kept. */
+  readonly listId?: string;
   readonly listName: string;
   /** Day the list is dated, YYYY-MM-DD. */
   readonly listDate: string;

@@ -1,4 +1,4 @@
-import { BREAK_KINDS, type BreakKind, isInForce, type PriceOffer } from '@scantling/costing';
+import { BREAK_KINDS, type BreakKind, isInForce, type ListedLine, type PriceOffer } from '@scantling/costing';
 import { decimal } from '@scantling/decimals';
 import { type Currency, isCurrency, NoExchangeRateError } from '@scantling/money';
 import { isPricingUnitId } from '@scantling/units';
@@ -40,6 +40,10 @@ function carries(older: OfferLine, newer: OfferLine): boolean {
   );
 }
 
+function listedLine({ id, listId, listName, listDate, row }: OfferLine): ListedLine {
+  return { id, listId, listName, listDate, row };
+}
+
 function toOffer(
   lines: readonly OfferLine[],
   own: OfferLine,
@@ -57,19 +61,24 @@ function toOffer(
   // Where nothing is priced from 0, the least break is the least that can be bought.
   const least = [own.minimumQuantity ?? '0', first.breakFrom].reduce((a, b) => (decimal(a).gte(b) ? a : b));
   return {
-    id: first.id,
+    id: own.id,
     supplier: own.supplier,
     supplierName: own.supplierName,
+    listId: own.listId,
     listName: own.listName,
     listDate: own.listDate,
     ...(own.validTo === null ? {} : { validTo: own.validTo }),
     ...(endedFrom === undefined ? {} : { endedFrom }),
     code: own.code,
-    row: first.row,
+    row: own.row,
     unit: own.unit,
     currency: own.currency,
     breakKind: own.breakKind,
-    breaks: steps.map((step, index) => ({ from: index === 0 ? '0' : step.breakFrom, amount: step.amount })),
+    breaks: steps.map((step, index) => ({
+      from: index === 0 ? '0' : step.breakFrom,
+      amount: step.amount,
+      ...(step.id === own.id ? {} : { line: listedLine(step) }),
+    })),
     ...(own.packSize === null ? {} : { packSize: own.packSize }),
     ...(decimal(least).isZero() ? {} : { minimumQuantity: least }),
     ...(own.leadDays === null ? {} : { leadDays: own.leadDays }),

@@ -47,6 +47,8 @@ export const priceListRoutes = [
   createRoute({
     getParentRoute,
     path: '/price-lists/$priceListId',
+    validateSearch: (search: Record<string, unknown>): { line?: string | undefined } =>
+      search.line === undefined ? {} : { line: String(search.line) },
     component: lazyRouteComponent(
       () => import('../../features/price-lists/screens/price-list-screen.tsx'),
       'PriceListScreen',

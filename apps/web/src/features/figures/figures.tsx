@@ -3,19 +3,21 @@ import { useMemo, useState } from 'react';
 import { SplitWithRail } from '../../components/split-with-rail.tsx';
 import { FiguresContext } from './figures-context.ts';
 import { useFigureInAddress } from './use-figure-in-address.ts';
+import { useRecordAddress } from './use-record-address.ts';
 import { WorkingRail } from './working-rail.tsx';
 
 export interface FiguresProps {
   /** The table the API answered with, derivations included. */
   readonly table: FigureTable;
   readonly children: React.ReactNode;
-  /** The address of the record a source names ("price-line:42"), where there is a screen for it. */
-  readonly recordAddress?: (record: string) => string | undefined;
+  /** Addresses that only this page knows (the design whose bill it costs); asked before the others. */
+  readonly ownAddress?: (record: string) => string | undefined;
 }
 
 /** Hands a table of figures to every `FigureValue` inside, and draws the rail with the open one's working. */
-export function Figures({ table, children, recordAddress }: FiguresProps) {
+export function Figures({ table, children, ownAddress }: FiguresProps) {
   const { id, show } = useFigureInAddress();
+  const addressOf = useRecordAddress(id !== null);
   const [trail, setTrail] = useState<readonly string[]>([]);
   const value = useMemo(
     () => ({
@@ -44,7 +46,10 @@ export function Figures({ table, children, recordAddress }: FiguresProps) {
               table={table}
               id={id}
               trail={trail.filter((from) => table[from] !== undefined)}
-              recordAddress={recordAddress}
+              recordAddress={(record) => {
+                const own = ownAddress?.(record);
+                return own === undefined ? addressOf(record) : { to: own };
+              }}
               onFollow={(next) => {
                 setTrail([...trail.filter((from) => from !== next), id]);
                 show(next);

@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import { useLocale } from 'react-aria-components';
 import { Button } from '../../components/button.tsx';
 import { formatAmount } from '../../lib/format.ts';
+import type { RecordAddress } from './record-address.ts';
 import { SourceNote } from './source-note.tsx';
 import { derivationWords, keyedInputs } from './working-words.ts';
 
@@ -11,7 +12,7 @@ export interface WorkingParts {
   /** Makes a figure the rail's head. */
   readonly onFollow: (id: string) => void;
   /** The address of the record a source names, where there is a screen for it. */
-  readonly recordAddress?: ((record: string) => string | undefined) | undefined;
+  readonly recordAddress?: ((record: string) => RecordAddress | undefined) | undefined;
 }
 
 interface WorkingLineProps extends WorkingParts {

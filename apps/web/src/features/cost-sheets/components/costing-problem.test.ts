@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { problemFrom } from '../../../lib/api-problem.ts';
 import { costingProblem, placeOf } from './costing-problem.ts';
-import { recordAddress } from './record-address.ts';
 
 describe('what keeps a sheet from being worked out', () => {
   it('is placed in words, rows counted from 1', () => {
@@ -26,18 +25,5 @@ describe('what keeps a sheet from being worked out', () => {
   it('stays as it is where no field is to blame', () => {
     const problem = problemFrom(503, { title: 'The server is not ready' });
     expect(costingProblem(problem)).toBe(problem);
-  });
-});
-
-describe('the screen of a source', () => {
-  const known = new Map([['tool:planer', '/tools/7']]);
-  it.each([
-    ['tool:planer', '/tools/7'],
-    ['tool:gone', undefined],
-    ['overhead:workshop', '/workshop'],
-    ['overhead:0193', '/overhead/0193'],
-    ['price-line:42', undefined],
-  ])('%s is %s', (record, address) => {
-    expect(recordAddress(record, known)).toBe(address);
   });
 });

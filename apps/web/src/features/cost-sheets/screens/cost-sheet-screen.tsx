@@ -9,10 +9,8 @@ import { ApiProblem } from '../../../lib/api-problem.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
-import { recordAddressesQuery } from '../api/list-addressed-records.ts';
 import { workedCostSheetQuery } from '../api/work-out-cost-sheet.ts';
 import { costingProblem } from '../components/costing-problem.ts';
-import { recordAddress } from '../components/record-address.ts';
 import { RemoveSheet } from '../components/remove-sheet.tsx';
 import { TermsSection } from '../components/terms-section.tsx';
 import { WorkedSections } from '../components/worked-sections.tsx';
@@ -40,8 +38,6 @@ export function CostSheetScreen() {
   return <WorkedSheet key={sheetId} sheet={sheet.data.value} etag={sheet.data.etag} />;
 }
 
-const NO_ADDRESSES: ReadonlyMap<string, string> = new Map();
-
 interface WorkedSheetProps {
   readonly sheet: CostSheetRecord;
   readonly etag: string | null;
@@ -50,7 +46,6 @@ interface WorkedSheetProps {
 function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
   const query = useQuery(workedCostSheetQuery(sheet.id));
   const canRemove = useMayCall(removeCostSheet);
-  const addresses = useQuery(recordAddressesQuery);
   const worked = query.data;
   const workAgain = (): void => void query.refetch();
   const body = (
@@ -102,7 +97,7 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
   return (
     <Figures
       table={worked.figures}
-      recordAddress={(record) => recordAddress(record, addresses.data ?? NO_ADDRESSES)}
+      ownAddress={(record) => (record.startsWith('bill:') ? `/designs/${sheet.designId}` : undefined)}
     >
       {body}
     </Figures>

@@ -9,11 +9,6 @@ import { Figures } from '../../figures/figures.tsx';
 import { labourRatesQuery } from '../api/get-labour-rates.ts';
 import { LabourRateTable } from '../components/labour-rate-table.tsx';
 
-function recordAddress(record: string): string | undefined {
-  const [kind, id] = record.split(':');
-  return kind === 'labour-grade' && id !== undefined ? `/labour-grades/${id}` : undefined;
-}
-
 /** The grades of labour, each with what its hour costs. */
 export function LabourGradesScreen() {
   const worked = useQuery(labourRatesQuery);
@@ -31,7 +26,7 @@ export function LabourGradesScreen() {
         </EmptyState>
       )}
       {worked.data && worked.data.rates.length > 0 && (
-        <Figures table={worked.data.figures} recordAddress={recordAddress}>
+        <Figures table={worked.data.figures}>
           <Section
             title="Cost of an hour"
             note="Pay and burden of a paid hour, over the productive share: what a job is charged."

@@ -23,6 +23,7 @@ function offerOf({ line, list, supplier, endedFrom }: MaterialPrice, lines: Mate
     id: line.id,
     supplier: supplier.id,
     supplierName: supplier.name,
+    listId: list.id,
     listName: list.name,
     listDate: list.validFrom,
     code: line.code,
@@ -30,7 +31,21 @@ function offerOf({ line, list, supplier, endedFrom }: MaterialPrice, lines: Mate
     unit: line.unit,
     currency: list.currency,
     breakKind: line.breakKind,
-    breaks: lines.map((one) => ({ from: one.line.breakFrom, amount: one.line.amount })),
+    breaks: lines.map(({ line: one }) => ({
+      from: one.breakFrom,
+      amount: one.amount,
+      ...(one.id === line.id
+        ? {}
+        : {
+            line: {
+              id: one.id,
+              listId: list.id,
+              listName: list.name,
+              listDate: list.validFrom,
+              row: one.rowNumber,
+            },
+          }),
+    })),
     ...(list.validTo === null ? {} : { validTo: list.validTo }),
     ...(endedFrom === null ? {} : { endedFrom }),
     ...(line.packSize === null ? {} : { packSize: line.packSize }),

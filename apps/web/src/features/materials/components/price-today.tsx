@@ -11,12 +11,6 @@ import type { MaterialPrice } from '../api/list-material-prices.ts';
 import { priceUnitWords } from './material-words.ts';
 import { costOfNeed, offersOf, usedOffer } from './price-choice.ts';
 
-/** A price's source is a line; its list is the sheet that shows it. */
-function listAddress(prices: readonly MaterialPrice[], record: string): string | undefined {
-  const found = prices.find(({ line }) => record === `price-line:${line.id}`);
-  return found && `/price-lists/${found.list.id}`;
-}
-
 interface PriceTodayProps {
   readonly prices: readonly MaterialPrice[];
   readonly preferredSupplierId: string | null;
@@ -70,7 +64,7 @@ export function PriceToday({ prices, preferredSupplierId, today }: PriceTodayPro
         <p>The preferred supplier has a price in force, but in another unit or currency.</p>
       )}
       {used && made && (
-        <Figures table={made.figures} recordAddress={(record) => listAddress(prices, record)}>
+        <Figures table={made.figures}>
           <p>
             <strong>{used.offer.supplierName}</strong>, {used.offer.code}, {used.offer.listName} of{' '}
             {used.offer.listDate}: <FigureValue id={made.ids.cost} look="total" />

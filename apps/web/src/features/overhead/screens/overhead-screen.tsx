@@ -11,24 +11,6 @@ import { HomeProof } from '../components/home-proof.tsx';
 import { HomeTable } from '../components/home-table.tsx';
 import { PoolTable } from '../components/pool-table.tsx';
 
-/** The screens that hold what a figure of overhead rests on. */
-const ADDRESSES: Readonly<Record<string, string>> = {
-  overhead: '/overhead',
-  tool: '/tools',
-  person: '/people',
-  'labour-grade': '/labour-grades',
-};
-
-function recordAddress(record: string): string | undefined {
-  const [kind = '', id] = record.split(':');
-  const address = ADDRESSES[kind];
-  if (address === undefined || id === undefined) return undefined;
-  // The pools themselves are settings of the workshop.
-  return kind === 'overhead' && (id === 'workshop' || id === 'administration')
-    ? '/workshop'
-    : `${address}/${id}`;
-}
-
 /** The yearly costs of being open: where each comes back, and at which rate. */
 export function OverheadScreen() {
   const recovery = useQuery(overheadRecoveryQuery);
@@ -47,7 +29,7 @@ export function OverheadScreen() {
         </EmptyState>
       )}
       {data && data.proof.lines.length > 0 && (
-        <Figures table={data.figures} recordAddress={recordAddress}>
+        <Figures table={data.figures}>
           <Section title="Yearly amounts" actions={newLink}>
             <HomeTable proof={data.proof} figures={data.figures} />
           </Section>

@@ -1,6 +1,6 @@
 import { decimal } from '@scantling/decimals';
 import { useQuery } from '@tanstack/react-query';
-import { Link, useParams } from '@tanstack/react-router';
+import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
@@ -75,7 +75,11 @@ export function PriceListScreen() {
   const { priceListId = '' } = useParams({ strict: false });
   const lists = useQuery(priceListsQuery());
   const lines = useQuery(priceLinesQuery(priceListId));
-  const [sought, setSought] = useState('');
+  const { line: lineId } = useSearch({ strict: false });
+  const [typed, setTyped] = useState<string | null>(null);
+  // A working leads to one line: its article is found first, until something else is sought.
+  const meant = lines.data?.find(({ id }) => id === lineId);
+  const sought = typed ?? meant?.code ?? '';
   const list = lists.data?.find(({ id }) => id === priceListId);
   const columns = useMemo(() => columnsFor(list), [list]);
   const found = useMemo(() => {
@@ -110,13 +114,21 @@ export function PriceListScreen() {
       {lines.data && (
         <>
           <div className="list-acts">
-            <TextInput label="Find" type="search" value={sought} onChange={setSought} />
+            <TextInput label="Find" type="search" value={sought} onChange={setTyped} />
+            {lineId !== undefined && (
+              <p role="status">
+                {meant
+                  ? `Row ${meant.rowNumber} is the one you came from; empty the search to see the whole list.`
+                  : 'The line you came from does not stand on this list.'}
+              </p>
+            )}
           </div>
           <DataTable
             label="Lines"
             columns={columns}
             rows={found}
             rowId={(row) => row.id}
+            currentRowId={meant?.id ?? null}
             empty="No line fits what is sought."
           />
         </>

@@ -14,11 +14,6 @@ import { YearChoice } from './year-choice.tsx';
 
 const YEARS_AHEAD = 10;
 
-function recordAddress(record: string): string | undefined {
-  const [kind, id] = record.split(':');
-  return kind === 'tool' && id !== undefined ? `/tools/${id}` : undefined;
-}
-
 /** The hour rate of a tool on all bases and its yearly schedule, every figure with its working. */
 export function ToolWorking({ tool }: { readonly tool: ToolRecord }) {
   const [year, setYear] = useState(() => new Date().getFullYear());
@@ -28,7 +23,7 @@ export function ToolWorking({ tool }: { readonly tool: ToolRecord }) {
   const meanings = Object.values(BASIS_WORDS).map(({ label, meaning }) => `${label}: ${meaning}`);
   return (
     // Leaves share their keys and derived figures are named apart, so both tables fit into one.
-    <Figures table={{ ...schedule.data?.figures, ...rates.data?.figures }} recordAddress={recordAddress}>
+    <Figures table={{ ...schedule.data?.figures, ...rates.data?.figures }}>
       <Section
         title="Machine-hour rate"
         note={`${meanings.join('; ')}.`}
