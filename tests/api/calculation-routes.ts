@@ -110,6 +110,17 @@ export const CALCULATION_ROUTES: Readonly<Record<string, CalculationRoute>> = {
     body: (inputs) => given(inputs),
     read: (answer, value) => valuesOf(answer, ['spreadingRate', 'wetFilm', 'quantity', 'litres'], value),
   },
+  'quoting/quote-totals': {
+    name: 'quote-totals',
+    body: (inputs) => inputs,
+    read: (answer, value) => ({
+      ...valuesOf(answer, ['sumOfLines', 'discount', 'net', 'tax', 'total'], value),
+      lineAmounts: rows(answer, 'lines').map((line) => value(line.amount)),
+      taxable: byKey(rows(answer, 'taxes'), 'id', 'net', value),
+      taxes: byKey(rows(answer, 'taxes'), 'id', 'tax', value),
+      schedule: rows(answer, 'schedule').map((part) => value(part.amount)),
+    }),
+  },
   'costing/learning-curve': {
     name: 'learning-curve',
     body: (inputs) => given(inputs),

@@ -11,6 +11,7 @@ import { learningCurve } from './calculations/learning-curve.ts';
 import { machineHourRate } from './calculations/machine-hour-rate.ts';
 import { overheadRate } from './calculations/overhead-rate.ts';
 import { price } from './calculations/price.ts';
+import { quoteTotals } from './calculations/quote-totals.ts';
 import { resaw } from './calculations/resaw.ts';
 import { createClient } from './clients/create-client.ts';
 import { editClient } from './clients/edit-client.ts';
@@ -184,6 +185,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getToolRegister,
   getToolSchedule,
   price,
+  quoteTotals,
   costSheet,
   boardMeasure,
   depreciationSchedule,

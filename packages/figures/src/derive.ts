@@ -189,3 +189,21 @@ export function exchange<U extends Unit>(
 ): Figure<U> {
   return { ...scale(label, amount, rate), currency: to };
 }
+
+/**
+ * An amount shared out by weights in its currency's minor unit, so that the shares add up to it exactly; one of the
+ * named places where rounding happens.
+ * @param labels one a weight
+ * @throws MoneyInputError where the amount is not payable, a weight is below 0 or all are 0
+ */
+export function shareOut(
+  labels: readonly string[],
+  amount: Figure<'money'>,
+  weights: readonly Figure[],
+): Figure<'money'>[] {
+  const { currency } = amount;
+  if (currency === null) throw new RangeError('an amount to share out has a currency');
+  return labels.map((label, at) =>
+    derive(label, 'money', 'allocate', [amount, ...weights], { share: String(at), currency }),
+  );
+}

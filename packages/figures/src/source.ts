@@ -12,6 +12,7 @@ export const SOURCE_KINDS = [
   'published',
   'exchange-rate',
   'cutting-plan',
+  'cost-sheet',
 ] as const;
 
 export type SourceKind = (typeof SOURCE_KINDS)[number];

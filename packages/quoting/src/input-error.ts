@@ -1,4 +1,7 @@
-/** Thrown when a value of a quote or paper cannot be used: names the field, what is wrong with it and the mend. */
+/**
+ * Thrown when a quote cannot be worked out as it is given: names the field (dotted path from the input's root,
+ * "lines.2.tax"), what is wrong with it and how to mend it.
+ */
 export class QuotingInputError extends Error {
   readonly code = 'quoting-input';
   constructor(

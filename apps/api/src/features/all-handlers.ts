@@ -12,6 +12,7 @@ import { answerLearningCurve } from './calculations/learning-curve.ts';
 import { answerMachineHourRate } from './calculations/machine-hour-rate.ts';
 import { answerOverheadRate } from './calculations/overhead-rate.ts';
 import { answerPrice } from './calculations/price.ts';
+import { answerQuoteTotals } from './calculations/quote-totals.ts';
 import { answerResaw } from './calculations/resaw.ts';
 import { answerCreateClient } from './clients/create-client.ts';
 import { answerEditClient } from './clients/edit-client.ts';
@@ -159,6 +160,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetLabourRates,
   answerGetOverheadRecovery,
   answerPrice,
+  answerQuoteTotals,
   answerCreateExchangeRate,
   answerListExchangeRates,
   answerCreateMaterial,

@@ -51,9 +51,14 @@ const DOMAIN_PROBLEMS = {
   },
   'not-a-decimal': { status: 422, title: 'Not a number', mend: 'Write it with digits and a point.' },
   'path-parameter-missing': { status: 500, title: 'Something went wrong here', mend: 'Try again later.' },
+  'quote-state': {
+    status: 409,
+    title: 'The quote is not at that step',
+    mend: 'Read the quote and do what its state allows.',
+  },
   'quoting-input': {
     status: 422,
-    title: 'A value cannot be used',
+    title: 'A value of the quote cannot be used',
     mend: 'Correct the field named.',
   },
   'table-unreadable': {

@@ -1,3 +1,4 @@
+import { allocate } from './allocate.ts';
 import { choose } from './choose.ts';
 import { difference } from './difference.ts';
 import { greatest } from './greatest.ts';
@@ -28,6 +29,7 @@ export const OPERATIONS = {
   power,
   logarithm,
   choose,
+  allocate,
 } as const satisfies Record<string, Operation>;
 
 export type OperationName = keyof typeof OPERATIONS;

@@ -59,6 +59,7 @@ const SOURCE_WORDS: Readonly<Record<SourceKind, string>> = {
   published: 'Published',
   'exchange-rate': 'Exchange rate',
   'cutting-plan': 'Cutting plan',
+  'cost-sheet': 'Cost sheet',
 };
 
 /** The kind of a source, as a word before its text. */

@@ -1,0 +1,6 @@
+export { canonicalText } from './canonical-text.ts';
+export * from './client-document.ts';
+export { draftTotals, type SheetPrice } from './draft-totals.ts';
+export * from './quote-draft.ts';
+export { type LineCost, type QuoteMargin, quoteMargin } from './quote-margin.ts';
+export * from './quote-state.ts';
