@@ -11,20 +11,20 @@ export class FileAnswer {
   readonly name: string;
   readonly mediaType: string;
   readonly content: Uint8Array | Readable;
-  /** SHA-256 of bytes that never change under their address: they may be kept for good. */
-  readonly sha256: string | undefined;
+  /** Names bytes that never change under their address, by their SHA-256: they may be kept for good. */
+  readonly tag: string | undefined;
   /** Opens in the browser instead of being saved. */
   readonly isInline: boolean;
   constructor(
     name: string,
     mediaType: string,
     content: Uint8Array | Readable,
-    options: { sha256?: string; isInline?: boolean } = {},
+    options: { tag?: string; isInline?: boolean } = {},
   ) {
     this.name = name;
     this.mediaType = mediaType;
     this.content = content;
-    this.sha256 = options.sha256;
+    this.tag = options.tag;
     this.isInline = options.isInline ?? false;
   }
 }

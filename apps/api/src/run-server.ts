@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import type { BackgroundWork } from './background-work.ts';
 import type { Config } from './config.ts';
 import { type Database, openDatabase } from './database/connect.ts';
 import { type EmbeddedPostgres, startEmbeddedPostgres } from './database/embedded-postgres.ts';
@@ -26,6 +27,7 @@ export class StartInterrupted extends Error {
 export type ServerParts = {
   buildApp: (config: Config, dependencies: { database: Database }) => Promise<FastifyInstance>;
   startJobs: readonly StartJob[];
+  background: readonly BackgroundWork[];
   /** Prints one line for the person at the terminal. */
   print: (line: string) => void;
   /** Aborted when the start is to be broken off. */
@@ -54,7 +56,7 @@ async function endAll(endings: (() => Promise<unknown>)[]): Promise<void> {
 }
 
 /**
- * Starts the whole product: database, tables, jobs at the start, HTTP. Whatever was started is ended again where a
+ * Starts the whole product: database, tables, jobs at the start, HTTP, background work. Whatever was started is ended again where a
  * later part fails.
  * @throws PortTakenError, DatabaseError, StartInterrupted, or what a start job threw
  */
@@ -83,6 +85,7 @@ export async function runServer(config: Config, parts: ServerParts): Promise<Run
     const listening = app.server.address();
     const port = typeof listening === 'object' && listening !== null ? listening.port : config.port;
     const address = addressOf(config.host, port);
+    for (const work of parts.background) endings.push(work.start({ config, database }));
     const link = await createSetUpLink(database);
     if (link !== undefined) {
       parts.print(

@@ -19,8 +19,8 @@ export function sendFile(
 ): FastifyReply {
   if (!contract.givesFile.includes(file.mediaType))
     throw new TypeError(`${contract.name} does not declare files of ${file.mediaType}`);
-  if (file.sha256 !== undefined) {
-    const etag = `"${file.sha256}"`;
+  if (file.tag !== undefined) {
+    const etag = `"${file.tag}"`;
     reply.header('etag', etag).header('cache-control', `private, max-age=${A_YEAR_S}, immutable`);
     if (hasAlready(request.headers['if-none-match'], etag)) return reply.code(304).send();
   }

@@ -2,6 +2,7 @@ import { buildApp } from './app.ts';
 import { readConfig } from './config.ts';
 import { explain } from './explain-error.ts';
 import { runServer, StartInterrupted } from './run-server.ts';
+import { backgroundWork } from './start-background.ts';
 import { startJobs } from './start-jobs.ts';
 
 /** How long a second Ctrl-C is taken for an echo of the first: npm passes on what the terminal sent as well. */
@@ -36,7 +37,13 @@ for (const name of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(name, on
 let isReady = false;
 try {
   const config = readConfig(process.env);
-  const product = await runServer(config, { buildApp, startJobs, print, signal: interruption.signal });
+  const product = await runServer(config, {
+    buildApp,
+    startJobs,
+    background: backgroundWork,
+    print,
+    signal: interruption.signal,
+  });
   print(`Scantling is ready at ${product.address}`);
   isReady = true;
   await whenInterrupted();

@@ -43,6 +43,11 @@ import { getLabourGrade } from './labour-grades/get-labour-grade.ts';
 import { getLabourRates } from './labour-grades/get-labour-rates.ts';
 import { listLabourGrades } from './labour-grades/list-labour-grades.ts';
 import { removeLabourGrade } from './labour-grades/remove-labour-grade.ts';
+import { cancelMail } from './mail/cancel-mail.ts';
+import { getMail } from './mail/get-mail.ts';
+import { getMailService } from './mail/get-mail-service.ts';
+import { listMails } from './mail/list-mails.ts';
+import { resendMail } from './mail/resend-mail.ts';
 import { createMaterial } from './materials/create-material.ts';
 import { editMaterial } from './materials/edit-material.ts';
 import { getMaterial } from './materials/get-material.ts';
@@ -59,6 +64,8 @@ import { editPerson } from './people/edit-person.ts';
 import { getPerson } from './people/get-person.ts';
 import { listPeople } from './people/list-people.ts';
 import { removePerson } from './people/remove-person.ts';
+import { getPicture } from './pictures/get-picture.ts';
+import { uploadPicture } from './pictures/upload-picture.ts';
 import { applyPriceImport } from './price-lists/apply-price-import.ts';
 import { createPriceList } from './price-lists/create-price-list.ts';
 import { discardPriceImport } from './price-lists/discard-price-import.ts';
@@ -120,6 +127,13 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   importBill,
   exportBill,
   getDocument,
+  listMails,
+  getMail,
+  getMailService,
+  resendMail,
+  cancelMail,
+  uploadPicture,
+  getPicture,
   listCostSheets,
   getCostSheet,
   createCostSheet,

@@ -43,6 +43,11 @@ import { answerGetLabourGrade } from './labour-grades/get-labour-grade.ts';
 import { answerGetLabourRates } from './labour-grades/get-labour-rates.ts';
 import { answerListLabourGrades } from './labour-grades/list-labour-grades.ts';
 import { answerRemoveLabourGrade } from './labour-grades/remove-labour-grade.ts';
+import { answerCancelMail } from './mail/cancel-mail.ts';
+import { answerGetMail } from './mail/get-mail.ts';
+import { answerGetMailService } from './mail/get-mail-service.ts';
+import { answerListMails } from './mail/list-mails.ts';
+import { answerResendMail } from './mail/resend-mail.ts';
 import { answerCreateMaterial } from './materials/create-material.ts';
 import { answerEditMaterial } from './materials/edit-material.ts';
 import { answerGetMaterial } from './materials/get-material.ts';
@@ -59,6 +64,8 @@ import { answerEditPerson } from './people/edit-person.ts';
 import { answerGetPerson } from './people/get-person.ts';
 import { answerListPeople } from './people/list-people.ts';
 import { answerRemovePerson } from './people/remove-person.ts';
+import { answerGetPicture } from './pictures/get-picture.ts';
+import { answerUploadPicture } from './pictures/upload-picture.ts';
 import { answerApplyPriceImport } from './price-lists/apply-price-import.ts';
 import { answerCreatePriceList } from './price-lists/create-price-list.ts';
 import { answerDiscardPriceImport } from './price-lists/discard-price-import.ts';
@@ -120,6 +127,13 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerImportBill,
   answerExportBill,
   answerGetDocument,
+  answerCancelMail,
+  answerGetMail,
+  answerGetMailService,
+  answerListMails,
+  answerResendMail,
+  answerGetPicture,
+  answerUploadPicture,
   answerListCostSheets,
   answerGetCostSheet,
   answerCreateCostSheet,

@@ -128,6 +128,11 @@ export const PROBLEM_TABLE = {
     title: 'The last owner stays',
     mend: 'Make another person owner first.',
   },
+  'mail-not-ready': {
+    status: 409,
+    title: 'The mail is not at that step',
+    mend: 'Read the mail again and do what its state allows.',
+  },
   'media-type-unknown': {
     status: 415,
     title: 'The kind of content is not understood',

@@ -2,6 +2,8 @@ import type { DemoContent } from '@scantling/contracts';
 import { removeDemoDocuments } from '../../documents/store-document.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { forgetDemoNumbers } from '../../numbers/next-number.ts';
+import { removeDemoPictures } from '../../pictures/picture-records.ts';
+import { toWorkshop } from '../../shop/workshop-record.ts';
 import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
 import { hashOf, newSecret } from '../../sign-in/secret-text.ts';
 import { countDemo } from './demo-content.ts';
@@ -72,6 +74,13 @@ async function removeWorkshop(
   return (await transaction.workshop.count({ where: { name } })) === 0 ? null : name;
 }
 
+/** Pictures that records which stay use. */
+async function picturesThatStay(transaction: Prisma.TransactionClient): Promise<string[]> {
+  const row = await transaction.workshop.findUnique({ where: { id: 1 } });
+  const logo = row === null ? null : toWorkshop(row).settings.letterhead.logo;
+  return logo === null ? [] : [logo.sha256];
+}
+
 export type Removal = { removed: DemoContent; kept: KeptRecords; inventedName: string | null };
 
 /** Removes every record of the demo but those that own records rest on, which become own. */
@@ -90,10 +99,12 @@ export async function removeRecords(transaction: Prisma.TransactionClient): Prom
   await transaction.supplier.deleteMany({ where: DEMO });
   await transaction.material.deleteMany({ where: DEMO });
   await transaction.exchangeRate.deleteMany({ where: DEMO });
+  await transaction.outboxMail.deleteMany({ where: DEMO });
   await removeDemoDocuments(transaction);
   await forgetDemoNumbers(transaction);
   await removeUser(transaction);
   const ids = Object.values(kept).flat();
   const inventedName = await removeWorkshop(transaction, ids.length > 0);
+  await removeDemoPictures(transaction, await picturesThatStay(transaction));
   return { removed, kept, inventedName };
 }
