@@ -83,6 +83,30 @@ const overheadPoolSchema = z.strictObject({
   actual: z.strictObject({ amount: decimalText, base: positiveDecimalText }).exactOptional(),
 });
 
+const purchaseTaxSchema = z.strictObject({
+  isIncluded: z.boolean(),
+  rate: shareText,
+  recoverableShare: shareText,
+});
+
+const exchangeSchema = z.strictObject({
+  to: currencySchema,
+  rate: positiveDecimalText,
+  onDate: calendarDate,
+  source: someName,
+});
+
+/** What a supplier asks of every order; `code` is the supplier as offers name it. */
+const supplierTermsSchema = z.strictObject({
+  code: someName,
+  name: someName,
+  currency: currencySchema,
+  freightPerOrder: moneyText.exactOptional(),
+  minimumOrder: moneyText.exactOptional(),
+  tax: purchaseTaxSchema,
+  exchange: exchangeSchema.exactOptional(),
+});
+
 const offerSchema = z.strictObject({
   id: someName,
   supplier: someName,
@@ -118,10 +142,8 @@ const offerSchema = z.strictObject({
   packSize: positiveDecimalText.exactOptional(),
   minimumQuantity: nonNegativeDecimalText.exactOptional(),
   leadDays: z.number().int().min(0).exactOptional(),
-  tax: z.strictObject({ isIncluded: z.boolean(), rate: shareText, recoverableShare: shareText }),
-  exchange: z
-    .strictObject({ to: currencySchema, rate: positiveDecimalText, onDate: calendarDate, source: someName })
-    .exactOptional(),
+  tax: purchaseTaxSchema,
+  exchange: exchangeSchema.exactOptional(),
 });
 
 const materialSchema = z.strictObject({
@@ -165,6 +187,7 @@ export const costSheetInputSchema: z.ZodType<CostSheetInput, CostSheetInput> = z
     quantities: quantitiesSchema,
     bill: billSchema,
     materials: z.array(materialSchema).max(2000),
+    suppliers: z.array(supplierTermsSchema).max(500).exactOptional(),
     rates: z.strictObject({
       grades: z
         .array(
@@ -184,6 +207,7 @@ export const costSheetInputSchema: z.ZodType<CostSheetInput, CostSheetInput> = z
       workshopOverhead: overheadPoolSchema,
       administrationOverhead: overheadPoolSchema,
       defaults: z.partialRecord(z.enum(MATERIAL_FORMS), formDefaultsInput),
+      priceAgeDays: z.number().int().min(1).exactOptional(),
       kerf: nonNegativeDecimalText,
       resawKerf: nonNegativeDecimalText,
       resawCleanUp: nonNegativeDecimalText,

@@ -25,6 +25,8 @@ export const price = defineContract({
   roles: 'anyone',
   body: z.strictObject({
     currency: currencySchema,
+    /** How many pieces the amounts are for; an entered price may be for one of them. */
+    pieces: z.number().int().min(1).max(2000).exactOptional(),
     costOfProduction: moneyText,
     /** Direct materials, bought-in and subcontract within the cost. */
     materials: moneyText,

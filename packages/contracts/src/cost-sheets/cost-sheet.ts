@@ -1,4 +1,4 @@
-import { COSTING_BASES, type CostTerms } from '@scantling/costing';
+import { COSTING_BASES, type CostTerms, ENTERED_PER, OVERHEAD_AT } from '@scantling/costing';
 import { z } from 'zod';
 import { nonNegativeDecimalText, positiveDecimalText, shareText } from '../decimal-text.ts';
 import { unitSystemSchema } from '../designs/design.ts';
@@ -16,7 +16,11 @@ export const pricePolicySchema = z
     }),
     z.strictObject({ kind: z.literal('margin'), margin: shareText }),
     z.strictObject({ kind: z.literal('hourly-earnings'), perHour: nonNegativeDecimalText }),
-    z.strictObject({ kind: z.literal('entered'), price: nonNegativeDecimalText }),
+    z.strictObject({
+      kind: z.literal('entered'),
+      price: nonNegativeDecimalText,
+      per: z.enum(ENTERED_PER).exactOptional(),
+    }),
   ])
   .meta({ id: 'PricePolicy' });
 
@@ -28,6 +32,8 @@ export const priceStepSchema = z.strictObject({
 
 export const costTermsSchema: z.ZodType<CostTerms, CostTerms> = z
   .strictObject({
+    promisedDate: calendarDate.exactOptional(),
+    overheadAt: z.enum(OVERHEAD_AT).exactOptional(),
     freight: nonNegativeDecimalText,
     contingency: shareText,
     quotingHours: nonNegativeDecimalText,

@@ -1,76 +1,21 @@
-import { COSTING_BASES, type CostColumn, type CostSheet } from '@scantling/costing';
-import { type Figure, FigureTableBuilder } from '@scantling/figures';
+import { COSTING_BASES, type CostSheet, NOTICE_KINDS, NOTICE_WEIGHTS } from '@scantling/costing';
+import { FigureTableBuilder } from '@scantling/figures';
 import { z } from 'zod';
 import { currencySchema, figureId, figureTableSchema } from '../figures.ts';
 import { calendarDate } from '../record.ts';
+import { columnSchema, toColumn } from './worked-cost-column.ts';
 
-const CLASSES = [
-  'directMaterials',
-  'boughtIn',
-  'directLabour',
-  'subcontract',
-  'primeCost',
-  'machines',
-  'consumables',
-  'workshopOverhead',
-  'worksCost',
-  'administrationOverhead',
-  'freight',
-  'contingency',
-  'costOfProduction',
-] as const;
-
-const materialLineSchema = z.strictObject({
-  code: z.string(),
-  name: z.string(),
-  class: z.enum(['direct-materials', 'bought-in', 'subcontract', 'consumables']),
-  /** Why this price was taken. */
-  rule: z.string(),
-  supplier: z.string(),
-  listDate: calendarDate,
-  priceLineId: z.string(),
-  leadDays: z.number().int().nullable(),
-  needed: figureId,
-  used: figureId,
-  bought: figureId,
-  boughtCost: figureId,
-  charged: figureId,
-  offcutValue: figureId,
-  loss: figureId,
-});
-
-const workLineSchema = z.strictObject({
-  id: z.string(),
-  name: z.string(),
-  grade: z.string(),
-  isOwner: z.boolean(),
-  machine: z.string().nullable(),
-  hours: figureId,
-  labour: figureId,
-  machineCost: figureId.nullable(),
-});
-
-const columnSchema = z.strictObject({
-  quantity: z.number().int(),
-  materials: z.array(materialLineSchema),
-  work: z.array(workLineSchema),
-  hours: z.strictObject({ work: figureId, machine: figureId, owner: figureId }),
-  classes: z.strictObject(
-    Object.fromEntries(CLASSES.map((name) => [name, figureId])) as Record<
-      (typeof CLASSES)[number],
-      typeof figureId
-    >,
-  ),
-  price: z.strictObject({
-    listPrice: figureId,
-    netPrice: figureId,
-    profit: figureId,
-    margin: figureId.nullable(),
-    markup: figureId.nullable(),
-    hourlyEarnings: figureId.nullable(),
-    floorPrice: figureId,
-  }),
-  perPiece: z.strictObject({ cost: figureId, price: figureId, hours: figureId }),
+const noticeSchema = z.strictObject({
+  kind: z.enum(NOTICE_KINDS),
+  weight: z.enum(NOTICE_WEIGHTS),
+  /** What it is about: a material's code, a supplier's, a pool's name. */
+  about: z.string(),
+  message: z.string(),
+  mend: z.string(),
+  /** The record to open, as the sources of figures name it. */
+  record: z.string(),
+  /** Numbers of pieces it holds for. */
+  quantities: z.array(z.number().int()),
 });
 
 /** A worked-out cost sheet: everything that is a number is the id of a figure in `figures`. */
@@ -91,6 +36,9 @@ export const workedCostSheetSchema = z
       }),
     ),
     weight: z.strictObject({ mass: figureId, partsWithoutDensity: z.array(z.string()) }),
+    notices: z.array(noticeSchema),
+    /** False where a material has no price, so that cost and price are too low. */
+    isComplete: z.boolean(),
     figures: figureTableSchema,
   })
   .meta({ id: 'WorkedCostSheet' });
@@ -113,68 +61,15 @@ export function toWorkedCostSheet(sheet: CostSheet, options: { withDerivations: 
     partsWithoutDensity: [...sheet.weight.partsWithoutDensity],
   };
   const { currency, onDate, basis } = sheet.input;
-  return { currency, onDate, basis, columns, parts, weight, figures: table.table() };
-}
-
-function toColumn(column: CostColumn, table: FigureTableBuilder): WorkedCostSheet['columns'][number] {
-  const at = `pieces-${column.quantity}`;
-  const add = (name: string, figure: Figure) => table.add(`${at}/${name}`, figure);
-  const maybe = (name: string, figure: Figure | null) => (figure === null ? null : add(name, figure));
-  const { classes, hours, price, perPiece } = column;
   return {
-    quantity: column.quantity,
-    classes: Object.fromEntries(CLASSES.map((name) => [name, add(name, classes[name])])) as Record<
-      (typeof CLASSES)[number],
-      string
-    >,
-    price: {
-      listPrice: add('price/list', price.listPrice),
-      netPrice: add('price/net', price.netPrice),
-      profit: add('price/profit', price.profit),
-      margin: maybe('price/margin', price.margin),
-      markup: maybe('price/markup', price.markup),
-      hourlyEarnings: maybe('price/hourly-earnings', price.hourlyEarnings),
-      floorPrice: add('price/floor', price.floorPrice),
-    },
-    perPiece: {
-      cost: add('piece/cost', perPiece.cost),
-      price: add('piece/price', perPiece.price),
-      hours: add('piece/hours', perPiece.hours),
-    },
-    hours: {
-      work: add('hours/work', hours.work),
-      machine: add('hours/machine', hours.machine),
-      owner: add('hours/owner', hours.owner),
-    },
-    materials: column.materials.map((line) => {
-      const key = `${line.class}/${line.material.code}`;
-      return {
-        code: line.material.code,
-        name: line.material.name,
-        class: line.class,
-        rule: line.rule,
-        supplier: line.offer.supplierName,
-        listDate: line.offer.listDate,
-        priceLineId: line.offer.id,
-        leadDays: line.offer.leadDays ?? null,
-        needed: add(`${key}/needed`, line.needed),
-        used: add(`${key}/used`, line.used),
-        bought: add(`${key}/bought`, line.bought),
-        boughtCost: add(`${key}/bought-cost`, line.boughtCost),
-        charged: add(`${key}/charged`, line.charged),
-        offcutValue: add(`${key}/offcut-value`, line.offcutValue),
-        loss: add(`${key}/loss`, line.loss),
-      };
-    }),
-    work: column.work.map(({ operation, isOwner, hours: worked, labour, machine }) => ({
-      id: operation.id,
-      name: operation.name,
-      grade: operation.grade,
-      isOwner,
-      machine: machine?.code ?? null,
-      hours: add(`work/${operation.id}/hours`, worked),
-      labour: add(`work/${operation.id}/labour`, labour),
-      machineCost: maybe(`work/${operation.id}/machine`, machine?.cost ?? null),
-    })),
+    currency,
+    onDate,
+    basis,
+    columns,
+    parts,
+    weight,
+    notices: sheet.notices.map((notice) => ({ ...notice, quantities: [...notice.quantities] })),
+    isComplete: sheet.isComplete,
+    figures: table.table(),
   };
 }

@@ -64,6 +64,8 @@ export const workshopSettingsSchema = z
     /** Rent, heat and upkeep of a square metre a year. */
     floorCostPerM2: moneyText.default('0'),
     electricityPerKwh: moneyText.default('0'),
+    /** Cost sheets point out prices from lists older than so many days. */
+    priceAgeDays: z.number().int().min(1).max(9999).default(180),
     /** Width of a saw cut in mm. */
     kerf: millimetres.default('3'),
     /** mm lost to a resaw cut with its re-jointing pass. */

@@ -1,5 +1,6 @@
 import { type Figure, scale, sum } from '@scantling/figures';
 import { overheadCharge, overheadRate } from '../overhead/index.ts';
+import type { FreightLine } from './freight-lines.ts';
 import type { MaterialLine } from './material-lines.ts';
 import type { MaterialClass } from './material-use.ts';
 import type { SheetContext } from './sheet-context.ts';
@@ -26,6 +27,8 @@ export interface Hours {
   /** All hands, in the operations. */
   readonly work: Figure<'h'>;
   readonly machine: Figure<'h'>;
+  /** Glue and drying, one after the other, in which nobody works and no machine runs. */
+  readonly elapsed: Figure<'h'>;
   /** The owner's, with quoting, buying and delivery. */
   readonly owner: Figure<'h'>;
 }
@@ -44,6 +47,11 @@ export function hoursOfWork(work: readonly WorkLine[], sheet: SheetContext): Hou
       'h',
       work.flatMap((line) => (line.machine === null ? [] : [line.machine.hours])),
     ),
+    elapsed: sum(
+      'elapsed hours of glue and drying',
+      'h',
+      work.map((line) => line.elapsed),
+    ),
     owner: sum("owner's hours", 'h', [
       ...work.filter((line) => line.isOwner).map((line) => line.hours),
       office('quoting-hours', 'quoting', terms.quotingHours),
@@ -55,7 +63,7 @@ export function hoursOfWork(work: readonly WorkLine[], sheet: SheetContext): Hou
 
 /** Adds the lines up class by class. */
 export function costClasses(
-  materials: readonly MaterialLine[],
+  materials: readonly (MaterialLine | FreightLine)[],
   work: readonly WorkLine[],
   hours: Hours,
   sheet: SheetContext,
@@ -88,7 +96,7 @@ export function costClasses(
       'labour-cost': directLabour,
       'prime-cost': primeCost,
     };
-    return overheadCharge(label, overheadRate(pool, { currency }), bases[pool.base]);
+    return overheadCharge(label, overheadRate(pool, { currency }), bases[pool.base], terms.overheadAt);
   };
   const workshopOverhead = charge('workshop overhead', rates.workshopOverhead);
   const worksCost = money('works cost', [primeCost, machines, consumables, workshopOverhead]);

@@ -5,6 +5,7 @@ import type { ShopCosts, Tool } from '../machine-hour-rate/index.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
 import type { OverheadPool } from '../overhead/index.ts';
 import type { PricePolicy } from '../price/price-policy.ts';
+import type { SupplierTerms } from '../price-list/index.ts';
 
 export const COSTING_BASES = ['shop', 'commission'] as const;
 /**
@@ -35,6 +36,8 @@ export interface ShopRates {
   readonly workshopOverhead: OverheadPool;
   readonly administrationOverhead: OverheadPool;
   readonly defaults: Readonly<Partial<Record<MaterialForm, FormDefaults>>>;
+  /** A price from a list older than so many days is pointed out; never when absent. */
+  readonly priceAgeDays?: number;
   /** Width of a saw cut in mm. */
   readonly kerf: string;
   /** mm lost to a resaw cut with its re-jointing pass, and off both outer faces before the first. */
@@ -42,8 +45,16 @@ export interface ShopRates {
   readonly resawCleanUp: string;
 }
 
+export const OVERHEAD_AT = ['planned', 'actual'] as const;
+/** planned: the year's planned amounts over the planned base. actual: the year as it went. */
+export type OverheadAt = (typeof OVERHEAD_AT)[number];
+
 /** What is agreed for this piece beside its bill. */
 export interface CostTerms {
+  /** Day the client has it promised for, YYYY-MM-DD; what comes later is pointed out. */
+  readonly promisedDate?: string;
+  /** At which base overhead is recovered; as planned when absent. */
+  readonly overheadAt?: OverheadAt;
   /** Carriage to the client, per batch. */
   readonly freight: string;
   /** Contingency as a share of works cost and administration. */
@@ -68,6 +79,8 @@ export interface CostSheetInput {
   readonly quantities: readonly number[];
   readonly bill: Bill;
   readonly materials: readonly Material[];
+  /** What suppliers ask of every order; one that is not here asks for no freight and no least order. */
+  readonly suppliers?: readonly SupplierTerms[];
   readonly rates: ShopRates;
   readonly terms: CostTerms;
 }

@@ -146,6 +146,67 @@ describe('the cost sheet', () => {
     expect(one.materials[0]?.usedCost.currency).toBe('USD');
   });
 
+  it('tells labour, machine and elapsed time apart', () => {
+    const [one, five] = columns();
+    // 1 h setup and 2 h a piece; the saw runs half of it; the glue dries 12 h once a batch.
+    expect(
+      [one, five].map(({ hours }) => [hours.work, hours.machine, hours.elapsed].map((h) => text(h))),
+    ).toEqual([
+      ['3', '1.5', '12'],
+      ['11', '5.5', '12'],
+    ]);
+  });
+
+  it('recovers overhead as planned, or as the year went where the terms say so', () => {
+    const { rates, terms } = sampleSheet;
+    // 7,200 spent over 900 hours are 8.00 an hour, in place of the planned 6,000 over 1,200 = 5.00.
+    const workshopOverhead = { ...rates.workshopOverhead, actual: { amount: '7200', base: '900' } };
+    const at = (overheadAt: 'planned' | 'actual') =>
+      columns({ rates: { ...rates, workshopOverhead }, terms: { ...terms, overheadAt } })[0].classes;
+    expect(text(at('planned').workshopOverhead)).toBe('15');
+    expect(text(at('actual').workshopOverhead)).toBe('24');
+    // The other pool's year is not known, so it stays as planned.
+    expect(text(at('actual').administrationOverhead)).toBe('3');
+  });
+
+  it('takes an entered price for the batch, or for each piece where it says so', () => {
+    const prices = (per?: 'batch' | 'piece') =>
+      columns({
+        terms: { ...sampleSheet.terms, policy: { kind: 'entered', price: '400', ...(per ? { per } : {}) } },
+      }).map((column) => text(column.price.netPrice));
+    expect(prices()).toEqual(['400', '400']);
+    expect(prices('batch')).toEqual(['400', '400']);
+    expect(prices('piece')).toEqual(['400', '2000']);
+  });
+
+  it('prices dimensioned lumber by the metre, by its board feet and by its volume', () => {
+    const bill = {
+      ...sampleSheet.bill,
+      components: [],
+      parts: sampleSheet.bill.parts.map((part) => ({ ...part, width: '88.9', thickness: '38.1' })),
+    };
+    const used = (unit: 'linear-foot' | 'board-foot' | 'thousand-board-feet' | 'cubic-metre') => {
+      const stick = {
+        ...sampleOak,
+        form: 'dimensioned-lumber',
+        yieldFactor: '1',
+        thickness: '38.1',
+        width: '88.9',
+        length: '2438.4',
+        // A 2x4 of 8 ft is 5 1/3 board feet (American Softwood Lumber Standard PS 20: nominal sizes).
+        boardContent: '5.333333333333333333333333333333333',
+        offers: [sampleOffer({ code: 'OAK-4', unit })],
+      } as const;
+      const [one] = columns({ bill, materials: [stick] });
+      return text(one.materials[0]?.used, 6);
+    };
+    // A part of 3 ft: 3/8 of the stick.
+    expect(used('linear-foot')).toBe('3');
+    expect(used('board-foot')).toBe('2');
+    expect(used('thousand-board-feet')).toBe('0.002');
+    expect(used('cubic-metre')).toBe('0.003097');
+  });
+
   it('names the field and the mend where something is missing', () => {
     const thick = {
       ...sampleSheet.bill,
@@ -153,11 +214,7 @@ describe('the cost sheet', () => {
     };
     const faults: [Partial<CostSheetInput>, string][] = [
       [{ bill: thick }, 'bill.parts.0.thickness'],
-      [
-        { materials: [{ ...sampleOak, offers: [] }, ...sampleSheet.materials.slice(1)] },
-        'bill.parts.0.material',
-      ],
-      [{ onDate: '2025-12-31' }, 'bill.parts.0.material'],
+      [{ materials: sampleSheet.materials.slice(1) }, 'bill.parts.0.material'],
       [{ quantities: [] }, 'quantities'],
       [{ terms: { ...sampleSheet.terms, policy: { kind: 'margin', margin: '1' } } }, 'terms.policy.margin'],
     ];

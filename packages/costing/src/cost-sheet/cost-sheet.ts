@@ -3,8 +3,10 @@ import { CostingInputError } from '../input-error.ts';
 import { type Price, price } from '../price/index.ts';
 import { type CostClasses, costClasses, type Hours, hoursOfWork } from './cost-classes.ts';
 import type { CostSheetInput } from './cost-sheet-input.ts';
-import { type MaterialLine, materialLines } from './material-lines.ts';
+import { type FreightLine, freightLines, supplierOrders } from './freight-lines.ts';
+import { type MaterialLine, materialLines, type UnpricedMaterial } from './material-lines.ts';
 import { materialUses } from './material-uses.ts';
+import { type SheetNotice, sheetNotices } from './notices/index.ts';
 import { type PartNeed, partNeed } from './part-need.ts';
 import { perPiece } from './per-piece.ts';
 import { SheetContext } from './sheet-context.ts';
@@ -15,6 +17,10 @@ import { ShopRateFigures, type WorkLine, workLines } from './work-lines.ts';
 export interface CostColumn {
   readonly quantity: number;
   readonly materials: readonly MaterialLine[];
+  /** What nothing prices: cost and price leave it out. */
+  readonly unpriced: readonly UnpricedMaterial[];
+  /** Carriage to the workshop, a line for each supplier that asks for it. */
+  readonly freightIn: readonly FreightLine[];
   readonly work: readonly WorkLine[];
   readonly hours: Hours;
   readonly classes: CostClasses;
@@ -32,6 +38,9 @@ export interface CostSheet {
   readonly parts: readonly PartNeed[];
   /** Of one piece, parts with a known density only. */
   readonly weight: { readonly mass: Figure<'kg'>; readonly partsWithoutDensity: readonly string[] };
+  readonly notices: readonly SheetNotice[];
+  /** False where a material has no price, so that cost and price are too low. */
+  readonly isComplete: boolean;
 }
 
 const MOST_QUANTITIES = 12;
@@ -45,11 +54,17 @@ export function costSheet(given: CostSheetInput): CostSheet {
   const sheet = new SheetContext(given);
   const parts = given.bill.parts.map((part, index) => partNeed(part, index, sheet));
   const rates = new ShopRateFigures(sheet);
+  const columns = given.quantities.map((quantity) => column(quantity, parts, rates, sheet));
   return {
     input: given,
     parts,
-    columns: given.quantities.map((quantity) => column(quantity, parts, rates, sheet)),
+    columns,
     weight: weightOf(parts, sheet),
+    notices: sheetNotices(
+      columns.map((one) => ({ ...one, parts, orders: supplierOrders(one.materials, sheet) })),
+      sheet,
+    ),
+    isComplete: columns.every((one) => one.unpriced.length === 0),
   };
 }
 
@@ -67,14 +82,18 @@ function column(
     value: quantity,
     source,
   });
-  const materials = materialLines(materialUses(parts, pieces, sheet), sheet);
+  const { lines: materials, unpriced } = materialLines(materialUses(parts, pieces, sheet), sheet);
+  const freightIn = freightLines(supplierOrders(materials, sheet), sheet);
+  const bought = [...materials, ...freightIn];
   const work = workLines(quantity, pieces, rates, sheet);
   const hours = hoursOfWork(work, sheet);
-  const classes = costClasses(materials, work, hours, sheet);
-  const priced = priceOf(materials, work, hours, classes, sheet);
+  const classes = costClasses(bought, work, hours, sheet);
+  const priced = priceOf(bought, work, hours, classes, pieces, sheet);
   return {
     quantity,
     materials,
+    unpriced,
+    freightIn,
     work,
     hours,
     classes,
@@ -88,10 +107,11 @@ function column(
 }
 
 function priceOf(
-  materials: readonly MaterialLine[],
+  bought: readonly (MaterialLine | FreightLine)[],
   work: readonly WorkLine[],
   hours: Hours,
   classes: CostClasses,
+  pieces: Figure<'ratio'>,
   sheet: SheetContext,
 ): Price {
   const { currency, terms } = sheet.input;
@@ -101,6 +121,7 @@ function priceOf(
     work.filter((line) => line.isOwner === isOwner).map((line) => line.labour);
   return price(
     {
+      pieces,
       costOfProduction: classes.costOfProduction,
       materials: money('materials, bought-in and subcontract', [
         classes.directMaterials,
@@ -112,7 +133,7 @@ function priceOf(
       ownerLabour: money("the owner's labour", labourOf(true)),
       ownerHours: hours.owner,
       avoidable: money("avoidable cost, without the owner's hours", [
-        ...materials.map((line) => line.charged),
+        ...bought.map((line) => line.charged),
         ...labourOf(false),
         ...work.flatMap((line) => (line.machine === null ? [] : [line.machine.avoidable])),
         classes.freight,

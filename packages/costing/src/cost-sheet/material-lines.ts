@@ -11,7 +11,6 @@ import {
   sum,
 } from '@scantling/figures';
 import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
-import { CostingInputError } from '../input-error.ts';
 import type { Material } from '../material/index.ts';
 import { type Bought, boughtCost, chooseOffer, type PriceOffer } from '../price-list/index.ts';
 import type { MaterialClass, MaterialUse } from './material-use.ts';
@@ -40,8 +39,22 @@ export interface MaterialLine {
   readonly loss: Figure<'money'>;
 }
 
+/** A material that nothing prices: the sheet is worked out without it, and says so. */
+export interface UnpricedMaterial {
+  readonly material: Material;
+  /** The first field of the bill that names it. */
+  readonly field: string;
+  readonly needed: Figure<BaseUnit>;
+  readonly why: string;
+}
+
+export interface MaterialLines {
+  readonly lines: readonly MaterialLine[];
+  readonly unpriced: readonly UnpricedMaterial[];
+}
+
 /** The materials of so many pieces, one line per material and class, in the order the bill first names them. */
-export function materialLines(uses: readonly MaterialUse[], sheet: SheetContext): MaterialLine[] {
+export function materialLines(uses: readonly MaterialUse[], sheet: SheetContext): MaterialLines {
   const groups = new Map<string, MaterialUse[]>();
   for (const use of uses) {
     const key = `${use.class}\n${use.material.code}`;
@@ -49,10 +62,17 @@ export function materialLines(uses: readonly MaterialUse[], sheet: SheetContext)
     if (group) group.push(use);
     else groups.set(key, [use]);
   }
-  return [...groups.values()].map((group) => materialLine(group, sheet));
+  const lines: MaterialLine[] = [];
+  const unpriced: UnpricedMaterial[] = [];
+  for (const group of groups.values()) {
+    const made = materialLine(group, sheet);
+    if ('why' in made) unpriced.push(made);
+    else lines.push(made);
+  }
+  return { lines, unpriced };
 }
 
-function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): MaterialLine {
+function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): MaterialLine | UnpricedMaterial {
   const [first] = uses;
   if (first === undefined) throw new RangeError('a material line needs a use');
   const { material } = first;
@@ -72,7 +92,8 @@ function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): Materi
     return bought.cost.value;
   });
   const found = chosen === null ? undefined : tries.get(chosen.offer);
-  if (chosen === null || found === undefined) throw noPrice(first, sheet);
+  if (chosen === null || found === undefined)
+    return { material, field: first.field, needed, why: whyNoPrice(material, sheet) };
   const { used, bought } = found;
   const usedCost = derive(`${material.name}: used`, 'money', 'product', [bought.unitCost, used]);
   return {
@@ -95,8 +116,20 @@ function withWaste(material: Material, needed: Figure<BaseUnit>, sheet: SheetCon
   if (form === 'each' || form === 'pack' || form === 'service') return needed;
   const share =
     material.yieldFactor === undefined
-      ? sheet.allowance(form, 'yield', `yield of ${form}`, 'ratio', sheet.defaults(form).yieldFactor)
-      : sheet.fromMaterial(material, 'yield', `${material.name}: yield`, 'ratio', material.yieldFactor);
+      ? sheet.allowance(
+          form,
+          'yield',
+          `yield of ${form.replace('-', ' ')}: need as a share of what is bought`,
+          'ratio',
+          sheet.defaults(form).yieldFactor,
+        )
+      : sheet.fromMaterial(
+          material,
+          'yield',
+          `${material.name}: yield, need as a share of what is bought`,
+          'ratio',
+          material.yieldFactor,
+        );
   return share.value.eq(1) ? needed : divide(`${material.name}: with waste`, needed, share);
 }
 
@@ -124,14 +157,14 @@ function whoPays(
       ? sheet.allowance(
           material.form,
           'offcut-value',
-          `value of leftover ${material.form}`,
+          `value of leftover ${material.form.replace('-', ' ')}, share of its cost`,
           'ratio',
           sheet.defaults(material.form).offcutValueShare,
         )
       : sheet.fromMaterial(
           material,
           'offcut-value',
-          `${material.name}: value of leftovers`,
+          `${material.name}: value of leftovers, share of their cost`,
           'ratio',
           material.offcutValueShare,
         );
@@ -142,15 +175,9 @@ function whoPays(
   };
 }
 
-function noPrice({ material, field }: MaterialUse, sheet: SheetContext): CostingInputError {
-  const units = [...new Set(material.offers.map((offer) => PRICING_UNITS[offer.unit].label))];
-  const why =
-    material.offers.length === 0
-      ? 'no supplier has a price for it'
-      : `none of its ${material.offers.length} prices (per ${units.join(', ')}) is in force on ${sheet.input.onDate} and can be compared with ${useUnit(material.form)} in ${sheet.input.currency}`;
-  return new CostingInputError(
-    `${field}.material`,
-    `names ${material.name} (${material.code}), which cannot be priced: ${why}`,
-    'import or enter a price for it, choose another date, or enter the exchange rate',
-  );
+function whyNoPrice(material: Material, sheet: SheetContext): string {
+  if (material.offers.length === 0) return 'no supplier has a price for it';
+  const units = [...new Set(material.offers.map((offer) => PRICING_UNITS[offer.unit].label))].join(', ');
+  const { onDate, currency } = sheet.input;
+  return `none of its ${material.offers.length} prices (per ${units}) can be compared with ${useUnit(material.form)} in ${currency} on ${onDate}`;
 }

@@ -10,6 +10,8 @@ import type { SheetContext } from './sheet-context.ts';
 export interface WorkLine {
   readonly operation: Operation;
   readonly hours: Figure<'h'>;
+  /** Glue and drying: passes without work, once per batch. */
+  readonly elapsed: Figure<'h'>;
   readonly isOwner: boolean;
   readonly labour: Figure<'money'>;
   readonly machine: {
@@ -82,6 +84,12 @@ export function workLines(
     return {
       operation,
       hours,
+      elapsed: sheet.fromBill(
+        `operation ${operation.id}/elapsed`,
+        `${operation.name}: glue and drying`,
+        'h',
+        operation.elapsedHours,
+      ),
       isOwner: grade.isOwner,
       labour: times(`${operation.name}: labour`, grade.perHour, hours),
       machine: machineOf(operation, field, hours, rates, sheet),

@@ -14,6 +14,7 @@ export {
   type CostBase,
   HOURLY_BASES,
   type HourlyBase,
+  OVERHEAD_BASE_WORDS,
   OVERHEAD_POOLS,
   type OverheadActual,
   type OverheadBase,

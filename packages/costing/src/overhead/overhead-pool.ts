@@ -11,6 +11,14 @@ export type HourlyBase = (typeof HOURLY_BASES)[number];
 export type CostBase = (typeof COST_BASES)[number];
 export type OverheadBase = HourlyBase | CostBase;
 
+/** The bases as people say them. */
+export const OVERHEAD_BASE_WORDS: Readonly<Record<OverheadBase, string>> = {
+  'productive-hours': 'productive hours',
+  'machine-hours': 'machine hours',
+  'labour-cost': 'labour cost',
+  'prime-cost': 'prime cost',
+};
+
 /** One yearly cost of being open. */
 export interface YearlyAmount {
   readonly id: string;

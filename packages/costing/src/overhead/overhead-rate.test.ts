@@ -46,7 +46,7 @@ describe('the overhead rate', () => {
     });
     expect(overheadCharge('overhead', overheadRate(pool, context), labour).value.toString()).toBe('16.5');
     expect(() => overheadCharge('overhead', overheadRate(pool, context), hours(2))).toThrow(
-      'quantity is in h: give money for a base of labour-cost',
+      'quantity is in h: give money for a base of labour cost',
     );
   });
 

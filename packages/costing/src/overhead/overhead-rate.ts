@@ -6,6 +6,7 @@ import { type CostingContext, LeafReader } from '../leaf-reader.ts';
 import {
   HOURLY_BASES,
   type HourlyBase,
+  OVERHEAD_BASE_WORDS,
   type OverheadActual,
   type OverheadBase,
   type OverheadPool,
@@ -24,7 +25,7 @@ export function overheadRate<Base extends OverheadBase>(
   const reader = poolReader(pool, context);
   const net = netAmount(pool, reader, context);
   const planned = baseOf(pool, 'plannedBase', pool.plannedBase, reader, 'planned for the year');
-  const rate = rateOver(`${pool.name}: overhead rate`, pool.base, net, planned);
+  const rate = rateOver(`${pool.name}, as planned: ${rateWords(pool.base)}`, pool.base, net, planned);
   return {
     poolId: pool.id,
     name: pool.name,
@@ -36,20 +37,31 @@ export function overheadRate<Base extends OverheadBase>(
   };
 }
 
-/** What a job is charged: the rate over its hours, or its share of the job's labour or prime cost. */
+/**
+ * What a job is charged: the rate over its hours, or its share of the job's labour or prime cost.
+ * @param at the rate as planned, or of the year as it went where that is known
+ */
 export function overheadCharge(
   label: string,
   rate: OverheadRate,
   quantity: Figure<'h'> | Figure<'money'>,
+  at: 'planned' | 'actual' = 'planned',
 ): Figure<'money'> {
   const wanted: Unit = isHourly(rate.base) ? 'h' : 'money';
   if (quantity.unit !== wanted)
     throw new CostingInputError(
       'quantity',
       `is in ${quantity.unit}`,
-      `give ${wanted} for a base of ${rate.base}`,
+      `give ${wanted} for a base of ${OVERHEAD_BASE_WORDS[rate.base]}`,
     );
-  return derive(label, 'money', 'product', [rate.rate, quantity]);
+  const used = at === 'actual' ? (rate.actual?.rate ?? rate.rate) : rate.rate;
+  return derive(label, 'money', 'product', [used, quantity]);
+}
+
+function rateWords(base: OverheadBase): string {
+  return isHourly(base)
+    ? `for each of the ${OVERHEAD_BASE_WORDS[base]}`
+    : `share of ${OVERHEAD_BASE_WORDS[base]}`;
 }
 
 function isHourly(base: OverheadBase): base is HourlyBase {
@@ -114,7 +126,7 @@ function baseOf(
   reader: LeafReader,
   when: string,
 ): Figure<'h'> | Figure<'money'> {
-  const label = `${pool.base.replace('-', ' ')} ${when}`;
+  const label = `${OVERHEAD_BASE_WORDS[pool.base]} ${when}`;
   return isHourly(pool.base)
     ? reader.read(field, value, { label, unit: 'h', above: 0 })
     : reader.read(field, value, { label, unit: 'money', above: 0 });
@@ -147,7 +159,7 @@ function actualOf<Base extends OverheadBase>(
   const base = baseOf(pool, 'actual.base', pool.actual.base, reader, 'there were');
   const recovered = derive(label('recovered'), 'money', 'product', [rate, base]);
   return {
-    rate: rateOver(label('overhead rate as it went'), pool.base, amount, base),
+    rate: rateOver(`${pool.name}, as it went: ${rateWords(pool.base)}`, pool.base, amount, base),
     recovered,
     underRecovered: difference(label('under-recovered'), amount, recovered),
     spending: difference(label('spent above plan'), amount, net),

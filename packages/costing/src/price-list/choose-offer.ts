@@ -9,18 +9,27 @@ export interface ChosenOffer {
 
 /** True when the offer's list is dated, not run out and not ended on that day (YYYY-MM-DD). */
 export function isInForce(offer: PriceOffer, onDate: string): boolean {
-  return (
-    offer.listDate <= onDate &&
-    (offer.validTo === undefined || onDate <= offer.validTo) &&
-    (offer.endedFrom === undefined || onDate < offer.endedFrom)
-  );
+  return isListed(offer, onDate) && !hasRunOut(offer, onDate);
+}
+
+/** True when the list's last day is over on that day. */
+export function hasRunOut(offer: PriceOffer, onDate: string): boolean {
+  return offer.validTo !== undefined && offer.validTo < onDate;
+}
+
+/** Dated by that day and not ended by a later complete list. */
+function isListed(offer: PriceOffer, onDate: string): boolean {
+  return offer.listDate <= onDate && (offer.endedFrom === undefined || onDate < offer.endedFrom);
 }
 
 /** The newest offer in force of every supplier, code and unit. */
 export function offersInForce(offers: readonly PriceOffer[], onDate: string): PriceOffer[] {
+  return newestOf(offers.filter((offer) => isInForce(offer, onDate)));
+}
+
+function newestOf(offers: readonly PriceOffer[]): PriceOffer[] {
   const newest = new Map<string, PriceOffer>();
   for (const offer of offers) {
-    if (!isInForce(offer, onDate)) continue;
     const identity = `${offer.supplier}\n${offer.code}\n${offer.unit}`;
     const known = newest.get(identity);
     if (known === undefined || known.listDate < offer.listDate) newest.set(identity, offer);
@@ -31,8 +40,9 @@ export function offersInForce(offers: readonly PriceOffer[], onDate: string): Pr
 /**
  * The price used on a date: of the offers in force, those of the preferred supplier if it has any; among
  * these the least cost for the need as `costOf` works it out; among equals the newest list, then the lower code.
+ * Where nothing in force covers the need, the same among prices that have run out, which the rule says.
  * @param costOf cost of covering the need by that offer, or null when it cannot
- * @returns null when no offer in force can cover the need
+ * @returns null when no offer can cover the need
  */
 export function chooseOffer(
   offers: readonly PriceOffer[],
@@ -40,10 +50,30 @@ export function chooseOffer(
   preferredSupplier: string | undefined,
   costOf: (offer: PriceOffer) => { toString(): string } | null,
 ): ChosenOffer | null {
-  const inForce = offersInForce(offers, onDate);
-  const preferred = inForce.filter((offer) => offer.supplier === preferredSupplier);
-  const from = preferred.length > 0 ? preferred : inForce;
-  const priced = from.flatMap((offer) => {
+  const best = (among: readonly PriceOffer[]) => leastOf(among, preferredSupplier, costOf);
+  const inForce = best(offersInForce(offers, onDate));
+  if (inForce !== null) {
+    const whose = inForce.isPreferred ? "the preferred supplier's price in force" : 'the price in force';
+    return { offer: inForce.offer, rule: `${whose} on ${onDate}${among(inForce.count)}` };
+  }
+  const last = best(newestOf(offers.filter((one) => isListed(one, onDate) && hasRunOut(one, onDate))));
+  if (last === null) return null;
+  const { offer, count } = last;
+  return { offer, rule: `the last price there was, which ran out on ${offer.validTo}${among(count)}` };
+}
+
+function among(count: number): string {
+  return count > 1 ? `, the cheapest of ${count} for this quantity` : '';
+}
+
+function leastOf(
+  offers: readonly PriceOffer[],
+  preferredSupplier: string | undefined,
+  costOf: (offer: PriceOffer) => { toString(): string } | null,
+): { offer: PriceOffer; count: number; isPreferred: boolean } | null {
+  const preferred = offers.filter((offer) => offer.supplier === preferredSupplier);
+  const isPreferred = preferred.length > 0;
+  const priced = (isPreferred ? preferred : offers).flatMap((offer) => {
     const cost = costOf(offer);
     return cost === null ? [] : [{ offer, cost: decimal(cost.toString()) }];
   });
@@ -54,8 +84,5 @@ export function chooseOffer(
       a.offer.code.localeCompare(b.offer.code),
   );
   const first = priced[0];
-  if (first === undefined) return null;
-  const whose = preferred.length > 0 ? "the preferred supplier's price in force" : 'the price in force';
-  const among = priced.length > 1 ? `, the cheapest of ${priced.length} for this quantity` : '';
-  return { offer: first.offer, rule: `${whose} on ${onDate}${among}` };
+  return first === undefined ? null : { offer: first.offer, count: priced.length, isPreferred };
 }

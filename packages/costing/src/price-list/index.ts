@@ -2,3 +2,4 @@ export * from './bought-cost.ts';
 export * from './choose-offer.ts';
 export { OfferTiers } from './offer-prices.ts';
 export * from './price-offer.ts';
+export { type SupplierTerms, termAtCost } from './supplier-terms.ts';

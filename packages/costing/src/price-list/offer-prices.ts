@@ -8,9 +8,10 @@ import {
   type Source,
   scale,
 } from '@scantling/figures';
+import type { Currency } from '@scantling/money';
 import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
-import type { PriceBreak, PriceOffer } from './price-offer.ts';
+import type { Exchange, PriceBreak, PriceOffer, PurchaseTax } from './price-offer.ts';
 
 export interface Tier {
   readonly from: Figure<BaseUnit>;
@@ -51,7 +52,7 @@ export function offerSource(offer: PriceOffer, step?: PriceBreak): Source {
 function makeTiers(offer: PriceOffer): Tiers {
   const unit = PRICING_UNITS[offer.unit].baseUnit;
   const key = offerKey(offer);
-  const factor = taxFactor(offer, `${key}/tax`, offerSource(offer));
+  const factor = taxFactor(offer.tax, `${key}/tax`, offerSource(offer));
   const tiers = offer.breaks.map((step): Tier => {
     const source = offerSource(offer, step);
     const listed = input({
@@ -82,8 +83,7 @@ function makeTiers(offer: PriceOffer): Tiers {
 }
 
 /** net + what cannot be recovered, as one factor on the listed price; null where tax changes nothing. */
-function taxFactor(offer: PriceOffer, key: string, source: Source): Figure<'ratio'> | null {
-  const { tax } = offer;
+export function taxFactor(tax: PurchaseTax, key: string, source: Source): Figure<'ratio'> | null {
   if (Number(tax.rate) === 0) return null;
   const leaf = (name: string, label: string, value: string) =>
     input({ key: `${key}-${name}`, label, unit: 'ratio', value, source });
@@ -101,21 +101,21 @@ function taxFactor(offer: PriceOffer, key: string, source: Source): Figure<'rati
   ]);
 }
 
-function exchanged<U extends `money/${BaseUnit}`>(
-  offer: PriceOffer,
-  price: Figure<U>,
-  rate: NonNullable<PriceOffer['exchange']>,
-): Figure<U> {
-  const figure = input({
-    key: `exchange-rate/${offer.currency}/${rate.onDate}`,
+/** A dated rate into the sheet's currency, as a leaf. */
+export function exchangeFigure(from: Currency, rate: Exchange): Figure<'ratio'> {
+  return input({
+    key: `exchange-rate/${from}/${rate.onDate}`,
     label: `exchange rate of ${rate.onDate}`,
     unit: 'ratio',
     value: rate.rate,
-    source: {
-      kind: 'exchange-rate',
-      text: rate.source,
-      record: `exchange-rate:${offer.currency}-${rate.to}`,
-    },
+    source: { kind: 'exchange-rate', text: rate.source, record: `exchange-rate:${from}-${rate.to}` },
   });
-  return exchange(`price in ${rate.to}`, price, figure, rate.to);
+}
+
+function exchanged<U extends `money/${BaseUnit}`>(
+  offer: PriceOffer,
+  price: Figure<U>,
+  rate: Exchange,
+): Figure<U> {
+  return exchange(`price in ${rate.to}`, price, exchangeFigure(offer.currency, rate), rate.to);
 }

@@ -50,12 +50,15 @@ export interface PriceOffer {
   readonly leadDays?: number;
   readonly tax: PurchaseTax;
   /** Into the sheet's currency, where the offer is in another. */
-  readonly exchange?: {
-    readonly to: Currency;
-    readonly rate: string;
-    readonly onDate: string;
-    readonly source: string;
-  };
+  readonly exchange?: Exchange;
+}
+
+/** A dated rate of exchange, with where it came from in words. */
+export interface Exchange {
+  readonly to: Currency;
+  readonly rate: string;
+  readonly onDate: string;
+  readonly source: string;
 }
 
 /** Tax on a purchase; rate and share as decimal text from 0 to 1. */

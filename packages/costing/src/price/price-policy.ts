@@ -10,7 +10,15 @@ export type PricePolicy =
     }
   | { readonly kind: 'margin'; readonly margin: string }
   | { readonly kind: 'hourly-earnings'; readonly perHour: string }
-  | { readonly kind: 'entered'; readonly price: string };
+  | {
+      readonly kind: 'entered';
+      readonly price: string;
+      /** What the price is for; all pieces together when absent. */
+      readonly per?: EnteredPer;
+    };
+
+export const ENTERED_PER = ['batch', 'piece'] as const;
+export type EnteredPer = (typeof ENTERED_PER)[number];
 
 export const POLICY_KINDS = [
   'markup',

@@ -23,6 +23,8 @@ import type { PricePolicy } from './price-policy.ts';
 
 /** What a price is made from; amounts for the whole batch, in one currency. */
 export interface PriceBasis {
+  /** How many pieces the amounts are for; 1 when absent. */
+  readonly pieces?: Figure<'ratio'>;
   readonly costOfProduction: Figure<'money'>;
   /** Direct materials, bought-in and subcontract. */
   readonly materials: Figure<'money'>;
@@ -183,15 +185,20 @@ function byPolicy(
         ]),
       );
     }
-    case 'entered':
-      return input({
+    case 'entered': {
+      const isPerPiece = policy.per === 'piece';
+      const entered = input({
         key: 'terms/policy/price',
-        label: 'price entered',
+        label: isPerPiece ? 'price entered for a piece' : 'price entered for all pieces together',
         unit: 'money',
         value: policy.price,
         currency,
         source,
       });
+      return isPerPiece && basis.pieces !== undefined
+        ? scale('price entered, for all pieces', entered, basis.pieces)
+        : entered;
+    }
   }
 }
 

@@ -4,7 +4,7 @@ import { entered, type Figure, FigureTableBuilder, input } from '@scantling/figu
 import { handle } from '../../handle.ts';
 
 export const answerPrice = handle(price, async ({ body }) => {
-  const { currency, terms, ownerHours } = body;
+  const { currency, terms, ownerHours, pieces } = body;
   const source = entered();
   const money = (
     key: 'costOfProduction' | 'materials' | 'labour' | 'machines' | 'ownerLabour' | 'avoidable',
@@ -12,6 +12,9 @@ export const answerPrice = handle(price, async ({ body }) => {
   ) => input({ key, label, unit: 'money', value: body[key], currency, source });
   const worked = priceOf(
     {
+      ...(pieces === undefined
+        ? {}
+        : { pieces: input({ key: 'pieces', label: 'pieces', unit: 'ratio', value: pieces, source }) }),
       costOfProduction: money('costOfProduction', 'cost of production'),
       materials: money('materials', 'materials, bought-in and subcontract'),
       labour: money('labour', 'labour'),

@@ -167,9 +167,12 @@ describe('a cost sheet', () => {
       .set({ ...test.as('maker'), 'idempotency-key': 'early' })
       .send({ ...asked(), onDate: '2025-06-01' });
     const worked = await test.request.get(`/api/cost-sheets/${early.body.id}/figures`).set(test.as('maker'));
-    expect(worked.status).toBe(422);
-    expect(worked.body.errors[0]).toMatchObject({ field: expect.stringContaining('bill.parts.0.material') });
-    expect(worked.body.errors[0].mend).toContain('import or enter a price');
+    expect([worked.status, worked.body.isComplete]).toEqual([200, false]);
+    const [unpriced] = worked.body.columns[0].unpriced;
+    expect(unpriced.field).toContain('bill.parts.0');
+    const [notice] = worked.body.notices;
+    expect(notice).toMatchObject({ kind: 'no-price', weight: 'missing', about: unpriced.code });
+    expect(notice.mend).toContain('import or enter a price');
   });
 
   it('keeps its design from being removed, and is changed only by who saw its newest version', async () => {

@@ -1,3 +1,4 @@
+import { finishFields } from '@scantling/contracts';
 import {
   type Bill,
   MATERIAL_FORMS,
@@ -7,6 +8,7 @@ import {
 } from '@scantling/costing';
 import type { Database } from '../../database/connect.ts';
 import type { Material as MaterialRow, Prisma, Supplier } from '../../generated/prisma/client.ts';
+import { RequestProblem } from '../../problems/request-problem.ts';
 
 type Row = MaterialRow & { preferredSupplier: Pick<Supplier, 'code'> | null };
 
@@ -48,7 +50,7 @@ export function toCostingMaterial(row: Row, offers: readonly PriceOffer[]): Mate
     packContent: text(row.packContent),
     boardContent: text(row.boardContent),
     preferredSupplier: row.preferredSupplier?.code,
-    ...finishOf(row.finish),
+    ...finishOf(row),
   };
   const given = Object.fromEntries(
     Object.entries(optional).filter(([, value]) => value !== null && value !== undefined),
@@ -60,12 +62,27 @@ function text(value: Prisma.Decimal | null): string | null {
   return value === null ? null : value.toFixed();
 }
 
-function finishOf(finish: Prisma.JsonValue) {
-  if (finish === null || typeof finish !== 'object' || Array.isArray(finish)) return {};
-  const { volumeSolids, coverageM2PerL, coverageIsTheoretical } = finish;
+/** @throws RequestProblem naming the material whose finish cannot be read */
+function finishOf({ code, finish }: Row) {
+  if (finish === null) return {};
+  const read = finishFields.safeParse(finish);
+  if (!read.success) {
+    throw new RequestProblem('input-invalid', {
+      errors: [
+        {
+          field: `materials.${code}.finish`,
+          message: 'is kept in a form that cannot be read',
+          mend: 'Open the material and enter its finish anew.',
+        },
+      ],
+    });
+  }
+  const { volumeSolids, coverageM2PerL, coverageIsTheoretical, goesOnByWiping, selfHeatingRags } = read.data;
   return {
-    volumeSolids: typeof volumeSolids === 'string' ? volumeSolids : null,
-    coverage: typeof coverageM2PerL === 'string' ? coverageM2PerL : null,
-    isCoverageTheoretical: typeof coverageIsTheoretical === 'boolean' ? coverageIsTheoretical : null,
+    volumeSolids,
+    coverage: coverageM2PerL,
+    isCoverageTheoretical: coverageIsTheoretical,
+    goesOnByWiping,
+    selfHeatingRags,
   };
 }

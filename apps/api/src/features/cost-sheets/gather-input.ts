@@ -4,6 +4,7 @@ import type { Database } from '../../database/connect.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 import { findDesign } from '../designs/design-records.ts';
 import { offersFor } from '../price-lists/offers.ts';
+import { supplierTerms } from '../price-lists/supplier-terms.ts';
 import { shopRates } from '../workshop/shop-rates.ts';
 import type { CostSheetAnswer } from './cost-sheet-records.ts';
 import { materialRows, toCostingMaterial } from './costing-materials.ts';
@@ -43,6 +44,7 @@ export async function gatherInput(
     quantities: sheet.quantities,
     bill,
     materials: rows.map((row) => toCostingMaterial(row, offers.get(row.code) ?? [])),
+    suppliers: await supplierTerms(database, [...offers.values()].flat(), onDate, currency),
     rates: await shopRates(database),
     terms: sheet.terms,
   };

@@ -8,7 +8,8 @@ import { readShop } from '../../shop/read-shop.ts';
  */
 export async function shopRates(database: Prisma.TransactionClient): Promise<ShopRates> {
   const { workshop, grades, tools, overhead } = await readShop(database);
-  const { floorCostPerM2, electricityPerKwh, kerf, resawKerf, resawCleanUp, forms } = workshop.settings;
+  const { floorCostPerM2, electricityPerKwh, priceAgeDays, kerf, resawKerf, resawCleanUp, forms } =
+    workshop.settings;
   return {
     grades,
     machines: tools,
@@ -17,6 +18,7 @@ export async function shopRates(database: Prisma.TransactionClient): Promise<Sho
     workshopOverhead: overhead.workshop,
     administrationOverhead: overhead.administration,
     defaults: forms,
+    priceAgeDays,
     kerf,
     resawKerf,
     resawCleanUp,

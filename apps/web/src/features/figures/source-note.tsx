@@ -1,5 +1,5 @@
 import type { Source } from '@scantling/figures';
-import { Link } from '@tanstack/react-router';
+import { AddressLink } from './address-link.tsx';
 import type { RecordAddress } from './record-address.ts';
 import { sourceWords } from './working-words.ts';
 
@@ -15,27 +15,7 @@ export function SourceNote({ source, recordAddress }: SourceNoteProps) {
   return (
     <p className="working-source">
       <span className="working-kind">{sourceWords(source.kind)}</span>{' '}
-      <SourceText text={source.text} address={address} />
+      <AddressLink address={address}>{source.text}</AddressLink>
     </p>
-  );
-}
-
-function SourceText({
-  text,
-  address,
-}: {
-  readonly text: string;
-  readonly address: RecordAddress | undefined;
-}) {
-  if (address === undefined) return text;
-  if (address.list === undefined) return <Link to={address.to}>{text}</Link>;
-  return (
-    <Link
-      to="/price-lists/$priceListId"
-      params={{ priceListId: address.list }}
-      search={{ line: address.line }}
-    >
-      {text}
-    </Link>
   );
 }

@@ -50,7 +50,7 @@ export const COST_ROWS: readonly ClassRow[] = [
     '',
     ({ classes }) => classes.administrationOverhead,
   ),
-  row('freight', 'Freight', '', ({ classes }) => classes.freight),
+  row('freight', 'Freight to the client', '', ({ classes }) => classes.freight),
   row('contingency', 'Contingency', '', ({ classes }) => classes.contingency),
   total('costOfProduction', 'Cost of production', '', ({ classes }) => classes.costOfProduction),
   row('profit', 'Profit', '', ({ price }) => price.profit),
@@ -75,6 +75,12 @@ export const PRICE_ROWS: readonly ClassRow[] = [
   timed('ownerHours', 'Your hours', 'quoting, buying and delivery included', ({ hours }) => hours.owner),
   timed('workHours', 'Hours of work', 'all hands', ({ hours }) => hours.work),
   timed('machineHours', 'Hours of machines', '', ({ hours }) => hours.machine),
+  timed(
+    'elapsedHours',
+    'Elapsed hours',
+    'glue and drying, in which nobody works',
+    ({ hours }) => hours.elapsed,
+  ),
 ];
 
 /** "1 piece", "5 pieces". */

@@ -12,9 +12,13 @@ const POLICY_WORDS: Readonly<Record<PricePolicy['kind'], { label: string; note: 
   },
   margin: { label: 'Margin', note: 'profit as a share of the price' },
   'hourly-earnings': { label: 'Hourly earnings', note: 'what each of your hours is to bring' },
-  entered: { label: 'Entered price', note: 'a price you set, for all pieces together' },
+  entered: { label: 'Entered price', note: 'a price you set, for each piece or for all' },
 };
 const POLICY_CHOICES = POLICY_KINDS.map((id) => ({ id, ...POLICY_WORDS[id] }));
+const PRICE_FOR = [
+  { id: 'piece', label: 'One piece', note: 'times the number of pieces' },
+  { id: 'batch', label: 'All pieces together', note: 'the same at every number of pieces' },
+];
 const DIRECTIONS = [
   { id: 'up', label: 'Up to the next' },
   { id: 'nearest', label: 'To the nearest' },
@@ -72,12 +76,21 @@ function PolicyNumbers(parts: FieldParts) {
       );
     case 'entered':
       return (
-        <TextInput
-          label="Price of all pieces"
-          {...number}
-          {...inMoney(parts)}
-          {...fieldOf(parts, 'price', 'terms.policy.price')}
-        />
+        <>
+          <TextInput
+            label={parts.draft.pricePer === 'piece' ? 'Price of one piece' : 'Price of all pieces together'}
+            {...number}
+            {...inMoney(parts)}
+            {...fieldOf(parts, 'price', 'terms.policy.price')}
+          />
+          <Select
+            label="The price is for"
+            choices={PRICE_FOR}
+            value={parts.draft.pricePer}
+            error={parts.errorFor('terms.policy.per')}
+            onChange={(id) => parts.onChange({ pricePer: id === 'piece' ? 'piece' : 'batch' })}
+          />
+        </>
       );
   }
 }

@@ -5,7 +5,15 @@ import { readDraft } from './read-draft.ts';
 import { draftOf, newDraft } from './sheet-draft.ts';
 
 const { title, designId, clientId, basis, onDate, quantities } = costSheetSchema.parse(exampleCostSheet);
-const sheet = { title, designId, clientId, basis, onDate, quantities, terms: exampleTerms };
+const sheet = {
+  title,
+  designId,
+  clientId,
+  basis,
+  onDate,
+  quantities,
+  terms: { ...exampleTerms, overheadAt: 'planned' as const },
+};
 
 describe('a cost sheet in its form', () => {
   const policies: PricePolicy[] = [
@@ -13,10 +21,14 @@ describe('a cost sheet in its form', () => {
     { kind: 'markup-by-class', materials: '0.2', labour: '0.5', machines: '0.1', other: '0' },
     { kind: 'margin', margin: '0.3' },
     { kind: 'hourly-earnings', perHour: '52.5' },
-    { kind: 'entered', price: '1890' },
+    { kind: 'entered', price: '1890', per: 'batch' },
+    { kind: 'entered', price: '1890', per: 'piece' },
   ];
   it.each(policies)('reads back as it was saved: $kind', (policy) => {
-    const saved = { ...sheet, terms: { ...exampleTerms, policy } };
+    const saved = {
+      ...sheet,
+      terms: { ...sheet.terms, promisedDate: '2026-09-01', overheadAt: 'actual' as const, policy },
+    };
     expect(readDraft(draftOf(saved))).toEqual({ body: saved, errors: [] });
   });
 

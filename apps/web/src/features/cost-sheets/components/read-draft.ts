@@ -43,6 +43,8 @@ export function readDraft(draft: SheetDraft): ReadDraft {
     onDate: draft.onDate === '' ? null : draft.onDate,
     quantities: quantities.map(Number),
     terms: {
+      ...(draft.promisedDate === '' ? {} : { promisedDate: draft.promisedDate }),
+      overheadAt: draft.overheadAt,
       freight: amount('terms.freight', draft.freight),
       contingency: percent('terms.contingency', draft.contingency),
       quotingHours: amount('terms.quotingHours', draft.quotingHours),
@@ -77,6 +79,10 @@ function readPolicy(draft: SheetDraft, amount: Reader, percent: Reader): PricePo
     case 'hourly-earnings':
       return { kind: 'hourly-earnings', perHour: amount('terms.policy.perHour', draft.perHour) };
     case 'entered':
-      return { kind: 'entered', price: amount('terms.policy.price', draft.price) };
+      return {
+        kind: 'entered',
+        price: amount('terms.policy.price', draft.price),
+        per: draft.pricePer,
+      };
   }
 }

@@ -1,4 +1,4 @@
-import type { CostingBasis, CostTerms, PricePolicy } from '@scantling/costing';
+import type { CostingBasis, CostTerms, EnteredPer, OverheadAt, PricePolicy } from '@scantling/costing';
 import { toPercent } from '../../../lib/percent.ts';
 import type { CostSheetBody } from '../api/create-cost-sheet.ts';
 
@@ -11,6 +11,9 @@ export interface SheetDraft {
   /** Empty: today's prices, whenever the sheet is read. */
   readonly onDate: string;
   readonly quantities: string;
+  /** Empty: for no day in particular. */
+  readonly promisedDate: string;
+  readonly overheadAt: OverheadAt;
   readonly freight: string;
   readonly contingency: string;
   readonly quotingHours: string;
@@ -26,6 +29,7 @@ export interface SheetDraft {
   readonly margin: string;
   readonly perHour: string;
   readonly price: string;
+  readonly pricePer: EnteredPer;
   /** Empty: the price is not stepped. */
   readonly stepTo: string;
   readonly stepDirection: 'up' | 'nearest';
@@ -40,7 +44,8 @@ const NO_POLICY = {
   margin: '',
   perHour: '',
   price: '',
-};
+  pricePer: 'batch',
+} as const;
 
 function policyDraft(policy: PricePolicy) {
   switch (policy.kind) {
@@ -59,12 +64,14 @@ function policyDraft(policy: PricePolicy) {
     case 'hourly-earnings':
       return { ...NO_POLICY, perHour: policy.perHour };
     case 'entered':
-      return { ...NO_POLICY, price: policy.price };
+      return { ...NO_POLICY, price: policy.price, pricePer: policy.per ?? 'batch' };
   }
 }
 
 function termsDraft(terms: CostTerms) {
   return {
+    promisedDate: terms.promisedDate ?? '',
+    overheadAt: terms.overheadAt ?? ('planned' as const),
     freight: terms.freight,
     contingency: toPercent(terms.contingency),
     quotingHours: terms.quotingHours,
@@ -100,6 +107,8 @@ export function newDraft(designId: string | null): SheetDraft {
     basis: 'commission',
     onDate: '',
     quantities: '1',
+    promisedDate: '',
+    overheadAt: 'planned',
     freight: '0',
     contingency: '0',
     quotingHours: '0',

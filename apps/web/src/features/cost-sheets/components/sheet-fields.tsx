@@ -12,6 +12,11 @@ const BASES = [
   { id: 'commission', label: 'Commission', note: 'charged all that is bought for it' },
 ];
 
+const OVERHEAD_CHOICES = [
+  { id: 'planned', label: 'As planned', note: "the year's plan over its planned hours or cost" },
+  { id: 'actual', label: 'As it went', note: 'what was spent over the hours or cost there were' },
+];
+
 /** What is costed, for whom, at which prices and numbers of pieces. */
 export function SheetFields(parts: FieldParts) {
   const { draft, onChange, errorFor } = parts;
@@ -52,6 +57,19 @@ export function SheetFields(parts: FieldParts) {
         {...fieldOf(parts, 'onDate', 'onDate')}
       />
       <TextInput
+        label="Promised for"
+        type="date"
+        hint="Empty: no day is promised yet"
+        {...fieldOf(parts, 'promisedDate', 'terms.promisedDate')}
+      />
+      <Select
+        label="Overhead"
+        choices={OVERHEAD_CHOICES}
+        value={draft.overheadAt}
+        onChange={(id) => onChange({ overheadAt: id === 'actual' ? 'actual' : 'planned' })}
+        error={errorFor('terms.overheadAt')}
+      />
+      <TextInput
         label="Quantities"
         hint="Numbers of pieces side by side: 1, 2, 5"
         {...fieldOf(parts, 'quantities', 'quantities')}
@@ -66,7 +84,7 @@ export function OrderFields(parts: FieldParts) {
   return (
     <FieldGroup legend="Once per order">
       <TextInput
-        label="Freight"
+        label="Freight to the client"
         isNumeric
         {...inMoney(parts)}
         {...fieldOf(parts, 'freight', 'terms.freight')}

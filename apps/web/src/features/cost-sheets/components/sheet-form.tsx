@@ -13,6 +13,8 @@ const SHOWN = [
   'basis',
   'onDate',
   'quantities',
+  'terms.promisedDate',
+  'terms.overheadAt',
   'terms.freight',
   'terms.contingency',
   'terms.quotingHours',
@@ -29,6 +31,7 @@ const SHOWN = [
   'terms.policy.margin',
   'terms.policy.perHour',
   'terms.policy.price',
+  'terms.policy.per',
   'terms.priceStep.to',
 ];
 

@@ -12,11 +12,16 @@ interface WorkTableProps {
   readonly work: readonly Line[];
 }
 
-/** Each step of work with its hours, labour and machine. */
+const TIMES = ['hours', 'machineHours', 'elapsed'];
+
+/** Each step of work with its three times, its labour and its machine. */
 export function WorkTable({ worked, work }: WorkTableProps) {
   const columns = useMemo(() => {
     const amountOf = (id: string | null): string => (id === null ? '' : (worked.figures[id]?.value ?? ''));
-    const figure = (id: 'hours' | 'labour' | 'machineCost', header: string): DataColumn<Line> => ({
+    const figure = (
+      id: 'hours' | 'machineHours' | 'elapsed' | 'labour' | 'machineCost',
+      header: string,
+    ): DataColumn<Line> => ({
       id,
       header,
       isNumeric: true,
@@ -24,12 +29,16 @@ export function WorkTable({ worked, work }: WorkTableProps) {
       sortBy: (line) => (amountOf(line[id]) === '' ? null : decimal(amountOf(line[id]))),
       render: (line) => {
         const shown = line[id];
-        return shown === null ? null : <FigureValue id={shown} {...(id === 'hours' ? { places: 2 } : {})} />;
+        return shown === null ? null : (
+          <FigureValue id={shown} {...(TIMES.includes(id) ? { places: 2 } : {})} />
+        );
       },
     });
     return [
       { id: 'name', header: 'Step', text: (line) => line.name },
-      figure('hours', 'Hours'),
+      figure('hours', 'Labour time'),
+      figure('machineHours', 'Machine time'),
+      figure('elapsed', 'Elapsed, glue and drying'),
       figure('labour', 'Labour'),
       { id: 'grade', header: 'Labour grade', text: (line) => line.grade },
       { id: 'machine', header: 'Machine', text: (line) => line.machine ?? '' },

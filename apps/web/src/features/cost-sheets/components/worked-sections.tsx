@@ -10,6 +10,7 @@ import { COST_ROWS, PRICE_ROWS, piecesWords } from './class-rows.ts';
 import { ClassTable } from './class-table.tsx';
 import { COMPOSITION_SERIES, composition } from './composition.ts';
 import { MaterialTable } from './material-table.tsx';
+import { NoticeList } from './notice-list.tsx';
 import { PartTable } from './part-table.tsx';
 import { WorkTable } from './work-table.tsx';
 import './cost-sheet.css';
@@ -34,6 +35,7 @@ export function WorkedSections({ worked, isInInches }: WorkedProps & { readonly 
           </p>
         </div>
       )}
+      <NoticeList worked={worked} />
       <Section title="Price" note="what to charge, and what it leaves">
         <ClassTable label="Price" worked={worked} rows={PRICE_ROWS} />
       </Section>
@@ -56,8 +58,7 @@ export function WorkedSections({ worked, isInInches }: WorkedProps & { readonly 
       <Section title="Weight">
         <p>
           <FigureValue id={worked.weight.mass} /> one finished piece
-          {worked.weight.partsWithoutDensity.length > 0 &&
-            `, without ${worked.weight.partsWithoutDensity.join(', ')}: their materials have no density yet`}
+          {worked.weight.partsWithoutDensity.length > 0 && ', not all of it: see what to know above'}
         </p>
       </Section>
     </>
@@ -84,7 +85,7 @@ function QuantitySections({ worked }: WorkedProps) {
         note="what is needed, used, bought and charged"
         actions={worked.columns.length > 1 ? chooser : undefined}
       >
-        <MaterialTable worked={worked} materials={column.materials} />
+        <MaterialTable worked={worked} column={column} />
       </Section>
       <Section title={`Work for ${piecesWords(column.quantity)}`}>
         <WorkTable worked={worked} work={column.work} />

@@ -1,5 +1,5 @@
 import type { OverheadAmountRecord } from '@scantling/contracts';
-import type { OverheadBase } from '@scantling/costing';
+import { OVERHEAD_BASE_WORDS, type OverheadBase } from '@scantling/costing';
 
 export const HOME_WORDS: Readonly<Record<OverheadAmountRecord['home'], string>> = {
   'machine-rate': 'Machine-hour rates',
@@ -22,12 +22,11 @@ export const RECOVERY_WORDS: Readonly<Record<Recovery, string>> = {
   pay: 'Pay with its burden',
 };
 
-export const BASE_WORDS: Readonly<Record<OverheadBase, string>> = {
-  'productive-hours': 'productive hours',
-  'machine-hours': 'machine hours',
-  'labour-cost': 'labour cost',
-  'prime-cost': 'prime cost',
-};
+/** What a rate of the base is: an amount for an hour, or a share of a cost. */
+export function baseWords(base: OverheadBase): string {
+  const words = OVERHEAD_BASE_WORDS[base];
+  return isShareOfCost(base) ? `share of ${words}` : words;
+}
 
 /** Bases whose rate is a share of a cost and reads as a percentage. */
 export function isShareOfCost(base: OverheadBase): boolean {

@@ -3,7 +3,7 @@ import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import type { OverheadRecovery } from '../api/get-overhead-recovery.ts';
-import { BASE_WORDS, isShareOfCost } from './overhead-words.ts';
+import { baseWords, isShareOfCost } from './overhead-words.ts';
 
 type Pool = OverheadRecovery['pools'][number];
 type Actual = keyof NonNullable<Pool['actual']>;
@@ -32,7 +32,7 @@ export function PoolTable({ pools, figures }: PoolTableProps) {
     });
     return [
       { id: 'name', header: 'Pool', sortBy: false, text: ({ name }) => name },
-      { id: 'base', header: 'Recovered over', sortBy: false, text: ({ base }) => BASE_WORDS[base] },
+      { id: 'base', header: 'Recovered over', sortBy: false, text: ({ base }) => baseWords(base) },
       {
         id: 'net',
         header: 'Amounts, net of rates',

@@ -108,6 +108,18 @@ export function workshopGroups(settings: WorkshopSettings, values: FormValues): 
       ],
     },
     {
+      legend: 'Prices',
+      fields: [
+        {
+          name: 'settings.priceAgeDays',
+          label: 'A list is old after',
+          kind: 'decimal',
+          suffix: 'days',
+          hint: 'Cost sheets point out prices from older lists',
+        },
+      ],
+    },
+    {
       legend: 'Saw cuts',
       fields: [
         { name: 'settings.kerf', label: 'Kerf', ...MM, hint: 'Width of a saw cut' },

@@ -46,6 +46,7 @@ export function workshopValues({ name, currency, unitSystem, settings }: Worksho
     unitSystem,
     'settings.floorCostPerM2': settings.floorCostPerM2,
     'settings.electricityPerKwh': settings.electricityPerKwh,
+    'settings.priceAgeDays': String(settings.priceAgeDays),
     'settings.kerf': settings.kerf,
     'settings.resawKerf': settings.resawKerf,
     'settings.resawCleanUp': settings.resawCleanUp,
@@ -107,6 +108,8 @@ export function workshopInput(values: FormValues, read: WorkshopSettings): Works
       ...read,
       floorCostPerM2: plainDecimal(typed('floorCostPerM2')),
       electricityPerKwh: plainDecimal(typed('electricityPerKwh')),
+      // What is no whole number goes to the server as nothing, which names the field.
+      priceAgeDays: /^\d{1,4}$/.test(typed('priceAgeDays')) ? Number(typed('priceAgeDays')) : Number.NaN,
       kerf: plainDecimal(typed('kerf')),
       resawKerf: plainDecimal(typed('resawKerf')),
       resawCleanUp: plainDecimal(typed('resawCleanUp')),

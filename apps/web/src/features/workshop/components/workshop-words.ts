@@ -22,8 +22,8 @@ type Pool = WorkshopSettings['workshopOverhead'];
 export const BASE_WORDS: Readonly<Record<Pool['base'], string>> = {
   'productive-hours': 'Productive hours',
   'machine-hours': 'Machine hours',
-  'labour-cost': 'Labour cost',
-  'prime-cost': 'Prime cost',
+  'labour-cost': 'Share of labour cost',
+  'prime-cost': 'Share of prime cost',
 };
 
 export const AVERAGE_INVESTMENT_WORDS: Readonly<Record<WorkshopSettings['averageInvestment'], string>> = {
