@@ -64,6 +64,7 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
     'apps/api/src/features': {
       'cost-sheets': ['designs', 'materials', 'price-lists', 'exchange-rates', 'workshop'],
       demo: [
+        'clients',
         'cost-sheets',
         'designs',
         'exchange-rates',

@@ -201,18 +201,13 @@ describe('a mail server', () => {
 });
 
 describe('several programs', () => {
-  const children: ChildProcess[] = [];
-  afterAll(() => {
-    for (const child of children) child.kill('SIGKILL');
-  });
-
   async function startProcess(): Promise<ChildProcess> {
     const script = fileURLToPath(new URL('../../../../tests/api/mail-sender-process.ts', import.meta.url));
     const child = spawn(process.execPath, ['--import', 'tsx', script], {
       env: { ...process.env, DATABASE_URL: test.url, SMTP_URL: server.url, MAIL_FROM },
       stdio: ['ignore', 'pipe', 'inherit'],
     });
-    children.push(child);
+    endings.push(async () => child.kill('SIGKILL'));
     await once(child.stdout, 'data');
     return child;
   }

@@ -1,11 +1,17 @@
 import { z } from 'zod';
+import { examplePostalAddress, postalAddressSchema } from '../postal-address.ts';
 import { givenName, moment, recordId } from '../record.ts';
+import { singleLine } from '../single-line.ts';
 import { emailSchema } from '../users/user.ts';
 
 export const clientInputSchema = z.strictObject({
   name: givenName,
   email: emailSchema.nullable(),
-  address: z.string().max(2000),
+  phone: singleLine(60),
+  /** Where papers and pieces go. */
+  address: postalAddressSchema,
+  /** Number under which the client accounts for tax, where papers must carry it. */
+  taxNumber: singleLine(60),
   notes: z.string().max(5000),
 });
 
@@ -17,7 +23,9 @@ export type ClientRecord = z.output<typeof clientSchema>;
 export const exampleClientInput = {
   name: 'Greta Lindqvist (invented)',
   email: 'greta@client.example',
-  address: '4 Mill Lane, Invented Town',
+  phone: '',
+  address: examplePostalAddress,
+  taxNumber: '',
   notes: '',
 } as const;
 export const exampleClient = {

@@ -8,8 +8,15 @@ import { type RecordVersion, requireUpdated } from '../../version-match.ts';
 type Given = BodyOf<typeof createClient>;
 
 export function toClient(row: Client): ClientRecord {
-  const { id, name, email, address, notes, isDemo, version } = row;
-  return { id, name, email, address, notes, isDemo, version, createdAt: row.createdAt.toISOString() };
+  const { id, name, email, phone, taxNumber, notes, isDemo, version } = row;
+  const address = { lines: row.addressLines, countryCode: row.countryCode };
+  const createdAt = row.createdAt.toISOString();
+  return { id, name, email, phone, address, taxNumber, notes, isDemo, version, createdAt };
+}
+
+/** The columns of a client as given. */
+export function toClientColumns({ address, ...given }: Given) {
+  return { ...given, addressLines: address.lines, countryCode: address.countryCode };
 }
 
 export function clientPage(database: Database, limit: number, after: string[] | undefined) {
@@ -28,13 +35,13 @@ export async function findClient(database: Prisma.TransactionClient, id: string)
 }
 
 export async function addClient(database: Database, given: Given): Promise<ClientRecord> {
-  return toClient(await database.client.create({ data: given }));
+  return toClient(await database.client.create({ data: toClientColumns(given) }));
 }
 
 /** @throws RequestProblem version-stale, not-found */
 export function changeClient(database: Database, where: RecordVersion, given: Given): Promise<ClientRecord> {
   return database.$transaction(async (transaction) => {
-    const data = { ...given, version: { increment: 1 } };
+    const data = { ...toClientColumns(given), version: { increment: 1 } };
     const { count } = await transaction.client.updateMany({ where, data });
     await requireUpdated(count, 'client', () => exists(transaction, where.id));
     return findClient(transaction, where.id);

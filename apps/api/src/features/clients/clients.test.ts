@@ -46,3 +46,25 @@ it('changes and removes one at the version that was read', async () => {
   await request.delete(address).set(maker('"2"')).expect(404);
   await request.get(address).set(as('read-only')).expect(404);
 });
+
+it('keeps the address line by line, and names what papers cannot carry', async () => {
+  const { request, as } = application;
+  const send = (changed: object) =>
+    request
+      .post('/api/clients')
+      .set(as('maker'))
+      .send({ ...exampleClientInput, ...changed });
+  const { body } = await send({
+    phone: ' +1 555 0100 ',
+    address: { lines: ['4 Mill Lane', ' Invented Town '], countryCode: 'us' },
+    taxNumber: 'INVENTED-1',
+  }).expect(201);
+  expect(body).toMatchObject({
+    phone: '+1 555 0100',
+    address: { lines: ['4 Mill Lane', 'Invented Town'], countryCode: 'US' },
+    taxNumber: 'INVENTED-1',
+  });
+  const wrong = await send({ address: { lines: ['a\nb', ''], countryCode: 'UK' } }).expect(422);
+  const fields = wrong.body.errors.map(({ field }: { field: string }) => field);
+  expect(fields).toEqual(['address.lines.0', 'address.lines.1', 'address.countryCode']);
+});

@@ -4,21 +4,31 @@ import {
   overheadAmountInputSchema,
   personInputSchema,
   toolInputSchema,
+  type UsedPicture,
   workshopInputSchema,
 } from '@scantling/contracts';
 import { z } from 'zod';
 import type { Prisma } from '../../generated/prisma/client.ts';
+import { keepPicture } from '../../pictures/picture-records.ts';
+import { toClientColumns } from '../clients/client-records.ts';
 import { checkWorksOut } from '../tools/check-tool.ts';
 import { toColumns } from '../tools/tool-row.ts';
-import { demoJson, demoRows, isYes } from './demo-files.ts';
+import { demoFile, demoJson, demoRows, isYes } from './demo-files.ts';
 
 export async function readDemoWorkshop() {
   return workshopInputSchema.parse(await demoJson('workshop.json'));
 }
 
+async function enterLogo(transaction: Prisma.TransactionClient): Promise<UsedPicture> {
+  const drawing = await demoFile('logo.png');
+  const { sha256 } = await keepPicture(transaction, drawing, { createdBy: 'demo', isDemo: true });
+  return { sha256, alternativeText: 'A plover standing among sedge, with a dovetail cut into its wing' };
+}
+
 /** Enters the workshop where there is none; one that is there keeps its name and settings. */
 async function enterWorkshop(transaction: Prisma.TransactionClient): Promise<void> {
   const given = await readDemoWorkshop();
+  given.settings.letterhead.logo = await enterLogo(transaction);
   await transaction.workshop.upsert({ where: { id: 1 }, create: given, update: {} });
 }
 
@@ -49,10 +59,19 @@ async function enterOverhead(transaction: Prisma.TransactionClient): Promise<voi
 }
 
 async function enterClients(transaction: Prisma.TransactionClient): Promise<void> {
-  const clients = (await demoRows('clients.csv')).map((row) =>
-    clientInputSchema.parse({ email: null, address: '', notes: '', ...row }),
+  const clients = (await demoRows('clients.csv')).map(({ address = '', country = null, ...row }) =>
+    clientInputSchema.parse({
+      email: null,
+      phone: '',
+      taxNumber: '',
+      notes: '',
+      ...row,
+      address: { lines: address.split(', '), countryCode: country },
+    }),
   );
-  await transaction.client.createMany({ data: clients.map((given) => ({ ...given, isDemo: true })) });
+  await transaction.client.createMany({
+    data: clients.map((given) => ({ ...toClientColumns(given), isDemo: true })),
+  });
 }
 
 /** Workshop, people, tools, overhead and clients of the demo, checked as a person's entries are. */

@@ -67,3 +67,26 @@ it('names the setting that is wrong', async () => {
     'settings.forms.sheet.yieldFactor',
   ]);
 });
+
+it('takes letterhead and quoting, and names what is wrong with them', async () => {
+  const { request, as } = application;
+  const { settings } = exampleWorkshopInput;
+  const send = async (changed: object) => {
+    const { headers } = await request.get('/api/workshop').set(as('maker'));
+    const body = { ...exampleWorkshopInput, settings: { ...settings, ...changed } };
+    const put = request.put('/api/workshop').set({ ...as('maker'), 'if-match': headers.etag });
+    return put.send(body);
+  };
+  const letterhead = { ...settings.letterhead, tradingName: 'Invented & Sons', paperSize: 'letter' };
+  const kept = await send({ letterhead });
+  expect([kept.status, kept.body.settings.letterhead]).toEqual([200, letterhead]);
+  const logo = { sha256: '0'.repeat(64), alternativeText: 'A mark' };
+  const wrong = await send({ letterhead: { ...letterhead, logo } });
+  expect([wrong.status, wrong.body.errors[0].field]).toEqual([422, 'settings.letterhead.logo']);
+  const numberPatterns = { ...settings.quoting.numberPatterns, quote: 'Q' };
+  const uncounted = await send({ quoting: { ...settings.quoting, numberPatterns } });
+  expect(uncounted.body.errors[0]).toMatchObject({
+    field: 'settings.quoting.numberPatterns.quote',
+    message: 'has no counter',
+  });
+});

@@ -46,6 +46,14 @@ export function textOf(values: FormValues, name: string): string {
   return typeof value === 'string' ? value.trim() : '';
 }
 
+/** The lines of a text of several, without those that are blank. */
+export function linesOf(values: FormValues, name: string): string[] {
+  return textOf(values, name)
+    .split('\n')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+}
+
 export function isTicked(values: FormValues, name: string): boolean {
   return values[name] === true;
 }

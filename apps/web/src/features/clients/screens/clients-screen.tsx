@@ -17,7 +17,8 @@ const COLUMNS: readonly DataColumn<ClientRecord>[] = [
     ),
   },
   { id: 'email', header: 'E-mail address', text: ({ email }) => email ?? '' },
-  { id: 'address', header: 'Address', text: ({ address }) => address.replaceAll('\n', ', ') },
+  { id: 'phone', header: 'Telephone', text: ({ phone }) => phone },
+  { id: 'address', header: 'Address', text: ({ address }) => address.lines.join(', ') },
   { id: 'createdAt', header: 'Since', text: ({ createdAt }) => createdAt.slice(0, 10) },
   { id: 'demo', header: 'Demo', text: ({ isDemo }) => (isDemo ? 'invented' : '') },
 ];

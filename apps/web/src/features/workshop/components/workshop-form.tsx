@@ -2,14 +2,18 @@ import { editWorkshop, type Workshop } from '@scantling/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
+import { PictureField } from '../../../components/picture-field.tsx';
 import { ChangeClash } from '../../../components/record-editor/change-clash.tsx';
-import { differences, shownNames } from '../../../components/record-editor/field-spec.ts';
+import { differences, type FormValues, shownNames } from '../../../components/record-editor/field-spec.ts';
 import { FormFields } from '../../../components/record-editor/form-fields.tsx';
+import { Tabs } from '../../../components/tabs.tsx';
 import type { ApiAnswer } from '../../../lib/api-client.ts';
 import { ApiProblem } from '../../../lib/api-problem.ts';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { useEditWorkshop } from '../api/edit-workshop.ts';
+import { letterheadGroups, quotingGroups } from './paper-groups.ts';
+import { LOGO, logoOf, withLogo } from './paper-values.ts';
 import { workshopGroups } from './workshop-groups.ts';
 import { workshopInput, workshopValues } from './workshop-values.ts';
 
@@ -19,15 +23,33 @@ interface WorkshopFormProps {
   readonly readAgain: () => Promise<ApiAnswer<Workshop> | undefined>;
 }
 
-/** What the workshop decides once for all its cost sheets, saved whole. */
+const PARTS = { shop: 'Shop', letterhead: 'Letterhead', quoting: 'Quotes and papers' } as const;
+type Part = keyof typeof PARTS;
+const PART_NAMES = ['shop', 'letterhead', 'quoting'] as const satisfies readonly Part[];
+
+/** What the workshop decides once for all its cost sheets and papers, in parts that are saved together. */
 export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
   const [base, setBase] = useState(read);
   const [values, setValues] = useState(() => workshopValues(read.value));
   const [theirs, setTheirs] = useState<ApiAnswer<Workshop> | null>(null);
   const mayEdit = useMayCall(editWorkshop);
   const save = useEditWorkshop();
-  const groups = workshopGroups(base.value.settings, values);
-  const { errorFor, unplaced } = fieldErrors(save.error, shownNames(groups, values));
+  const [part, setPart] = useState<Part>('shop');
+  const groupsOf = {
+    shop: workshopGroups(base.value.settings, values),
+    letterhead: letterheadGroups(base.value.name),
+    quoting: quotingGroups(values, new Date().getFullYear()),
+  };
+  const groups = PART_NAMES.flatMap((name) => groupsOf[name]);
+  const logoFields = part === 'letterhead' ? [LOGO, `${LOGO}.alternativeText`] : [];
+  const { errorFor, unplaced } = fieldErrors(save.error, [
+    ...shownNames(groupsOf[part], values),
+    ...logoFields,
+  ]);
+  const change = (next: FormValues): void => {
+    setValues(next);
+    if (save.isSuccess) save.reset();
+  };
   const isChanged = JSON.stringify(values) !== JSON.stringify(workshopValues(base.value));
   const take = (answer: ApiAnswer<Workshop>): void => {
     setBase(answer);
@@ -44,7 +66,7 @@ export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
       onSubmit={(event) => {
         event.preventDefault();
         save.mutate(
-          { body: workshopInput(values, base.value.settings), etag: base.etag },
+          { body: workshopInput(values), etag: base.etag },
           { onSuccess: take, onError: (error) => void onFailure(error) },
         );
       }}
@@ -64,15 +86,35 @@ export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
         />
       )}
       {save.isError && theirs === null && <ErrorNotice error={save.error} errors={unplaced} />}
-      <FormFields
-        groups={groups}
-        values={values}
-        onChange={(next) => {
-          setValues(next);
-          if (save.isSuccess) save.reset();
-        }}
-        errorFor={errorFor}
-        isReadOnly={!mayEdit}
+      <Tabs
+        label="Parts of the settings"
+        selected={part}
+        onSelect={(id) => setPart(PART_NAMES.find((name) => name === id) ?? 'shop')}
+        items={PART_NAMES.map((name) => ({
+          id: name,
+          label: PARTS[name],
+          content: (
+            <div className="record-form">
+              <FormFields
+                groups={groupsOf[name]}
+                values={values}
+                onChange={change}
+                errorFor={errorFor}
+                isReadOnly={!mayEdit}
+              />
+              {name === 'letterhead' && (
+                <PictureField
+                  label="Logo"
+                  value={logoOf(values)}
+                  onChange={(logo) => change(withLogo(values, logo))}
+                  error={errorFor(LOGO)}
+                  textError={errorFor(`${LOGO}.alternativeText`)}
+                  isReadOnly={!mayEdit}
+                />
+              )}
+            </div>
+          ),
+        }))}
       />
       <div className="form-acts">
         {mayEdit ? (

@@ -1,17 +1,12 @@
 import type { WorkshopSettings } from '@scantling/contracts';
 import type { MaterialForm } from '@scantling/costing';
 import { CURRENCIES } from '@scantling/money';
-import type { Choice } from '../../../components/choice-list.tsx';
 import { type FormValues, type GroupSpec, textOf } from '../../../components/record-editor/field-spec.ts';
 import { type PoolName, shownForms } from './workshop-values.ts';
-import { AVERAGE_INVESTMENT_WORDS, BASE_WORDS, FORM_WORDS } from './workshop-words.ts';
+import { AVERAGE_INVESTMENT_WORDS, BASE_WORDS, choicesOf, FORM_WORDS } from './workshop-words.ts';
 
 const MM = { kind: 'decimal', suffix: 'mm' } as const;
 const PERCENT = { kind: 'decimal', suffix: '%' } as const;
-
-function choicesOf(words: Readonly<Record<string, string>>): readonly Choice[] {
-  return Object.entries(words).map(([id, label]) => ({ id, label }));
-}
 
 function formGroup(form: MaterialForm): GroupSpec {
   const at = `settings.forms.${form}`;
@@ -52,7 +47,7 @@ function poolGroup(name: PoolName, legend: string, values: FormValues, currency:
   };
 }
 
-/** The fields of the workshop's sheet. */
+/** What every cost sheet and rate rests on. */
 export function workshopGroups(settings: WorkshopSettings, values: FormValues): readonly GroupSpec[] {
   const currency = textOf(values, 'currency');
   return [

@@ -3,9 +3,7 @@ import { expect, test } from 'vitest';
 import { shownForms, workshopInput, workshopValues } from './workshop-values.ts';
 
 test('a workshop comes back from its form as it was read', () => {
-  expect(workshopInput(workshopValues(exampleWorkshop), exampleWorkshop.settings)).toEqual(
-    exampleWorkshopInput,
-  );
+  expect(workshopInput(workshopValues(exampleWorkshop))).toEqual(exampleWorkshopInput);
 });
 
 test('the year as it went is kept, and nothing typed means that it is not known', () => {
@@ -15,15 +13,13 @@ test('the year as it went is kept, and nothing typed means that it is not known'
     workshopOverhead: { base: 'machine-hours' as const, plannedBase: '900', actual },
   };
   const values = workshopValues({ ...exampleWorkshop, settings });
-  expect(workshopInput(values, exampleWorkshop.settings).settings.workshopOverhead).toEqual(
-    settings.workshopOverhead,
-  );
+  expect(workshopInput(values).settings.workshopOverhead).toEqual(settings.workshopOverhead);
   const emptied = {
     ...values,
     'settings.workshopOverhead.actual.amount': '',
     'settings.workshopOverhead.actual.base': '',
   };
-  expect(workshopInput(emptied, exampleWorkshop.settings).settings.workshopOverhead).toMatchObject({
+  expect(workshopInput(emptied).settings.workshopOverhead).toMatchObject({
     actual: null,
   });
 });
@@ -33,13 +29,13 @@ test('a form of material without settings stands empty, and stays without them',
   const settings = { ...exampleWorkshop.settings, forms };
   expect(shownForms(settings)).toContain('sheet');
   expect(shownForms(settings)).not.toContain('service');
-  const input = workshopInput(workshopValues({ ...exampleWorkshop, settings }), settings);
+  const input = workshopInput(workshopValues({ ...exampleWorkshop, settings }));
   expect(input.settings.forms).toEqual(forms);
 });
 
 test('a half filled form of material goes to the server, which names the field', () => {
   const values = { ...workshopValues(exampleWorkshop), 'settings.forms.sheet.yieldFactor': '' };
-  const read = workshopInputSchema.safeParse(workshopInput(values, exampleWorkshop.settings));
+  const read = workshopInputSchema.safeParse(workshopInput(values));
   expect([...new Set(read.error?.issues.map(({ path }) => path.join('.')))]).toEqual([
     'settings.forms.sheet.yieldFactor',
   ]);

@@ -4,6 +4,7 @@ import { isCurrency } from '@scantling/money';
 import { type FormValues, textOf } from '../../../components/record-editor/field-spec.ts';
 import { fromPercent, plainDecimal, toPercent } from '../../../lib/percent.ts';
 import type { WorkshopBody } from '../api/edit-workshop.ts';
+import { letterheadInput, letterheadValues, quotingInput, quotingValues } from './paper-values.ts';
 import { BASE_WORDS, CUT_FORMS } from './workshop-words.ts';
 
 export const POOLS = ['workshopOverhead', 'administrationOverhead'] as const;
@@ -54,6 +55,8 @@ export function workshopValues({ name, currency, unitSystem, settings }: Worksho
     'settings.insuranceTaxRate': toPercent(settings.insuranceTaxRate),
     'settings.averageInvestment': settings.averageInvestment,
     ...Object.assign({}, ...shownForms(settings).map((form) => formValues(form, settings.forms[form]))),
+    ...letterheadValues(settings.letterhead),
+    ...quotingValues(settings.quoting),
     ...Object.assign({}, ...POOLS.map((pool) => poolValues(pool, settings[pool]))),
   };
 }
@@ -87,11 +90,8 @@ function poolInput(values: FormValues, name: PoolName): PoolSettings {
   };
 }
 
-/**
- * What the form sends: its own settings, and those it does not show as they were read.
- * @throws RangeError when the chosen currency is none, which the list of choices does not offer
- */
-export function workshopInput(values: FormValues, read: WorkshopSettings): WorkshopBody {
+/** @throws RangeError when the chosen currency is none, which the list of choices does not offer */
+export function workshopInput(values: FormValues): WorkshopBody {
   const typed = (field: string) => textOf(values, `settings.${field}`);
   const currency = textOf(values, 'currency');
   if (!isCurrency(currency)) throw new RangeError(`"${currency}" is no currency of ISO 4217`);
@@ -105,7 +105,6 @@ export function workshopInput(values: FormValues, read: WorkshopSettings): Works
     currency,
     unitSystem: textOf(values, 'unitSystem') === 'imperial' ? 'imperial' : 'metric',
     settings: {
-      ...read,
       floorCostPerM2: plainDecimal(typed('floorCostPerM2')),
       electricityPerKwh: plainDecimal(typed('electricityPerKwh')),
       // What is no whole number goes to the server as nothing, which names the field.
@@ -119,6 +118,8 @@ export function workshopInput(values: FormValues, read: WorkshopSettings): Works
       forms,
       workshopOverhead: poolInput(values, 'workshopOverhead'),
       administrationOverhead: poolInput(values, 'administrationOverhead'),
+      letterhead: letterheadInput(values),
+      quoting: quotingInput(values),
     },
   };
 }

@@ -1,5 +1,10 @@
 import type { WorkshopSettings } from '@scantling/contracts';
 import type { MaterialForm } from '@scantling/costing';
+import type { Choice } from '../../../components/choice-list.tsx';
+
+export function choicesOf(words: Readonly<Record<string, string>>): readonly Choice[] {
+  return Object.entries(words).map(([id, label]) => ({ id, label }));
+}
 
 export const FORM_WORDS: Readonly<Record<MaterialForm, string>> = {
   'rough-lumber': 'Rough lumber',

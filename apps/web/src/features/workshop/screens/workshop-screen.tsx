@@ -29,7 +29,7 @@ export function WorkshopScreen() {
       {read.isPending && <Loading />}
       {read.isError && <ErrorNotice error={read.error} retry={() => void read.refetch()} />}
       {read.data && (
-        <Section title="Settings" note="Every cost sheet and every rate rests on them.">
+        <Section title="Settings" note="Every cost sheet, every rate and every paper rests on them.">
           <WorkshopForm read={read.data} readAgain={async () => (await read.refetch()).data} />
         </Section>
       )}
