@@ -1,5 +1,5 @@
 // npm run build: apps/web -> apps/web/dist, apps/api -> apps/api/dist; only what changed since the last time.
-import { existsSync, renameSync, rmSync } from 'node:fs';
+import { cpSync, existsSync, renameSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { checkout } from './lib/checkout.mjs';
 import { hashOf, isStamped, stamp } from './lib/stamp.mjs';
@@ -33,6 +33,7 @@ const packagesStayOutside = {
 async function buildApi() {
   const { build } = await import('esbuild');
   const source = join(checkout, 'apps', 'api', 'src');
+  const papers = join(checkout, 'packages', 'renderers', 'src', 'papers');
   const dist = join(checkout, 'apps', 'api', 'dist');
   // Built beside it: a build that fails leaves the last good one.
   const outdir = `${dist}.next`;
@@ -49,6 +50,9 @@ async function buildApi() {
     logLevel: 'warning',
     plugins: [packagesStayOutside],
   });
+  // Read at run time, beside the bundle: packages/renderers/src/papers/typesetting-thread.ts.
+  for (const part of ['paper-worker.mjs', 'template'])
+    cpSync(join(papers, part), join(outdir, part), { recursive: true });
   rmSync(dist, { recursive: true, force: true });
   renameSync(outdir, dist);
 }

@@ -1,1 +1,2 @@
+export * from './papers/index.ts';
 export * from './tabular/index.ts';

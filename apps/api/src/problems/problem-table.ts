@@ -50,6 +50,27 @@ const DOMAIN_PROBLEMS = {
     mend: 'Correct the values that leave nothing to divide by.',
   },
   'not-a-decimal': { status: 422, title: 'Not a number', mend: 'Write it with digits and a point.' },
+  'paper-character': {
+    status: 422,
+    title: 'A character cannot be printed',
+    mend: 'Write it with letters, digits and signs of European scripts.',
+  },
+  'paper-not-made': {
+    status: 500,
+    title: 'The paper could not be made',
+    mend: 'Try again; where it fails again, tell who runs the program: the log says why.',
+  },
+  'paper-picture': {
+    status: 422,
+    title: 'A picture cannot be printed',
+    mend: 'Upload the picture again as PNG or JPEG.',
+  },
+  'paper-too-slow': {
+    status: 503,
+    title: 'The paper took too long to make',
+    mend: 'Try again; where it fails again, use fewer lines and smaller pictures.',
+  },
+  'papers-busy': { status: 503, title: 'Too many papers are being made', mend: 'Try again in a minute.' },
   'path-parameter-missing': { status: 500, title: 'Something went wrong here', mend: 'Try again later.' },
   'quote-state': {
     status: 409,

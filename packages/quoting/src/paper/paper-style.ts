@@ -1,7 +1,7 @@
 import { type DecimalLike, decimal, formatNumber, formatPercent } from '@scantling/decimals';
 import { type Currency, formatMoney, formatRate } from '@scantling/money';
 import { formatLength, type LengthSystem, placesOf, type Unit, unitWords } from '@scantling/units';
-import { QuotingInputError } from '../input-error.ts';
+import { readDay } from './read-day.ts';
 
 /** How a workshop writes on paper. */
 export interface PaperStyle {
@@ -37,14 +37,6 @@ export interface PaperWriters {
   readonly date: (day: string) => string;
 }
 
-/** A day of ISO 8601 as UTC midnight. @throws QuotingInputError for what is no day of the calendar */
-function readDay(day: string): Date {
-  const read = new Date(`${day}T00:00:00Z`);
-  if (!/^\d{4}-\d\d-\d\d$/.test(day) || Number.isNaN(read.getTime()) || !read.toISOString().startsWith(day))
-    throw new QuotingInputError('date', `is no day of the calendar: "${day}"`, 'Write it as "2026-11-25".');
-  return read;
-}
-
 export function paperWriters(style: PaperStyle): PaperWriters {
   const { locale, currency, lengths } = style;
   const days = new Intl.DateTimeFormat(locale, { dateStyle: 'long', timeZone: 'UTC' });
@@ -71,6 +63,6 @@ export function paperWriters(style: PaperStyle): PaperWriters {
           : written;
       return parts.join('\u00a0×\u00a0');
     },
-    date: (day) => noBreak(days.format(readDay(day))),
+    date: (day) => noBreak(days.format(readDay('date', day))),
   };
 }

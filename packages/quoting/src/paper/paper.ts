@@ -59,8 +59,10 @@ export interface PaperLetterhead {
   readonly address: readonly string[];
   /** Mail, telephone, web: as given; an address of the web or of mail becomes a link. */
   readonly contact: readonly PaperContact[];
-  /** Tax number, registration, bank and whatever else has to stand on every paper, in columns. */
+  /** Address, tax number, registration, bank: what has to stand on every paper, in columns. */
   readonly footer: readonly PaperFooterColumn[];
+  /** One more line under the columns. */
+  readonly footerNote: string | null;
   readonly logo: PaperPicture | null;
 }
 

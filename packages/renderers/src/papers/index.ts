@@ -1,0 +1,3 @@
+export * from './paper-errors.ts';
+export * from './paper-renderer.ts';
+export type { PaperPictures } from './prepare-paper.ts';
