@@ -1,14 +1,14 @@
 import { createSortedRowModel, rowSortingFeature, tableFeatures, useTable } from '@tanstack/react-table';
-import { useVirtualizer } from '@tanstack/react-virtual';
 import { useMemo, useRef } from 'react';
-import { fromTabSeparated, toTabSeparated } from '../../lib/tab-separated.ts';
+import { fromTabSeparated } from '../../lib/tab-separated.ts';
+import { copyArea } from './copy-area.ts';
 import { compareValues, type DataColumn, sortValue } from './data-column.ts';
 import { BodyRow, Gap, HeadRow, TotalRow } from './table-rows.tsx';
 import { useGridFocus } from './use-grid-focus.ts';
+import { useRowWindow } from './use-row-window.ts';
 import './data-table.css';
 
 const features = tableFeatures({ rowSortingFeature, sortedRowModel: createSortedRowModel() });
-const DRAWN_WHOLE = 100;
 // A table may be a grid (ARIA in HTML, "table"), which the linter's own list does not know.
 const GRID = { role: 'grid', 'aria-multiselectable': true } as const;
 
@@ -30,10 +30,6 @@ export interface DataTableProps<Row extends object> {
   readonly empty?: React.ReactNode;
   /** CSS height limit of the scrolling frame; 'none' lets the page scroll. */
   readonly maxHeight?: string;
-}
-
-function rowHeight(): number {
-  return matchMedia('(pointer: coarse)').matches ? 40 : 30;
 }
 
 export function DataTable<Row extends object>(props: DataTableProps<Row>) {
@@ -62,22 +58,8 @@ export function DataTable<Row extends object>(props: DataTableProps<Row>) {
     initialState: { sorting: sort ? [{ id: sort.column, desc: sort.isDescending ?? false }] : [] },
   });
   const sorted = table.getRowModel().rows;
-  const isWindowed = sorted.length > DRAWN_WHOLE;
-  const virtualizer = useVirtualizer({
-    count: sorted.length,
-    getScrollElement: () => frame.current,
-    estimateSize: rowHeight,
-    overscan: 8,
-    enabled: isWindowed,
-  });
-  const grid = useGridFocus(tableRef, { rows: sorted.length, columns: columns.length }, (row) => {
-    if (isWindowed) virtualizer.scrollToIndex(row);
-  });
-  const window = virtualizer.getVirtualItems();
-  const first = isWindowed ? (window[0]?.index ?? 0) : 0;
-  const end = isWindowed ? (window.at(-1)?.index ?? -1) + 1 : sorted.length;
-  const below = isWindowed ? virtualizer.getTotalSize() - (window.at(-1)?.end ?? 0) : 0;
-  const above = isWindowed ? (window[0]?.start ?? 0) : 0;
+  const { isWindowed, first, end, above, below, reveal } = useRowWindow(sorted.length, frame);
+  const grid = useGridFocus(tableRef, { rows: sorted.length, columns: columns.length }, reveal);
   const here = sorted[grid.position.row]?.original;
 
   return (
@@ -96,19 +78,10 @@ export function DataTable<Row extends object>(props: DataTableProps<Row>) {
         {...grid.handlers}
         onCopy={(event) => {
           if (event.target instanceof HTMLInputElement || !getSelection()?.isCollapsed) return;
-          const area = grid.area ?? {
-            top: grid.position.row,
-            bottom: grid.position.row,
-            left: grid.position.column,
-            right: grid.position.column,
-          };
-          const copied = sorted
-            .slice(Math.max(0, area.top), area.bottom + 1)
-            .map((row) =>
-              columns.slice(area.left, area.right + 1).map((column) => column.text(row.original)),
-            );
-          event.clipboardData.setData('text/plain', toTabSeparated(copied));
-          event.preventDefault();
+          copyArea(event, grid.area, (row, column) => {
+            const copied = sorted[row]?.original;
+            return copied && (columns[column]?.text(copied) ?? '');
+          });
         }}
         onPaste={(event) => {
           const column = columns[grid.position.column];
@@ -150,7 +123,7 @@ export function DataTable<Row extends object>(props: DataTableProps<Row>) {
                 index={index}
                 columns={columns}
                 isCurrent={row.id === props.currentRowId}
-                area={grid.area}
+                area={grid.hasSelection ? grid.area : null}
               />
             );
           })}

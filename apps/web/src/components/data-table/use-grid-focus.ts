@@ -19,8 +19,11 @@ function isTyping(target: EventTarget): boolean {
 
 export interface GridFocus {
   readonly position: GridPosition;
-  /** The selected cells, or null. */
-  readonly area: GridArea | null;
+  /** The selected cells; the cell in focus alone where no more are selected. */
+  readonly area: GridArea;
+  readonly hasSelection: boolean;
+  /** Moves the focus, with the selection stretched to there or given up. */
+  readonly goTo: (to: GridPosition, isStretching?: boolean) => void;
   readonly handlers: {
     readonly onKeyDown: (event: React.KeyboardEvent) => void;
     readonly onFocus: (event: React.FocusEvent) => void;
@@ -58,9 +61,17 @@ export function useGridFocus(
     }
   });
 
+  const goTo = (to: GridPosition, isStretching = false): void => {
+    isFocusDue.current = true;
+    setAnchor(isStretching ? (anchor ?? at) : null);
+    setPosition(to);
+    if (to.row >= 0) reveal(to.row);
+  };
   return {
     position: at,
-    area: anchor ? areaBetween(anchor, at) : null,
+    area: areaBetween(anchor ?? at, at),
+    hasSelection: anchor !== null,
+    goTo,
     handlers: {
       onKeyDown: (event) => {
         if (isTyping(event.target)) return;
@@ -74,10 +85,7 @@ export function useGridFocus(
         const next = moved(at, event.key, isControl, size);
         if (!next) return;
         event.preventDefault();
-        isFocusDue.current = true;
-        setAnchor(event.shiftKey ? (anchor ?? at) : null);
-        setPosition(next);
-        if (next.row >= 0) reveal(next.row);
+        goTo(next, event.shiftKey);
       },
       onFocus: (event) => {
         const here = positionOf(event.target);

@@ -1,105 +1,80 @@
-import type { Bill } from '@scantling/costing';
-import type { LengthSystem } from '@scantling/units';
 import { useMemo, useState } from 'react';
-import { Button } from '../../../components/button.tsx';
-import type { DataColumn } from '../../../components/data-table/data-column.ts';
-import { DataTable } from '../../../components/data-table/data-table.tsx';
+import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
+import { EditGrid } from '../../../components/edit-grid/edit-grid.tsx';
+import type { GridUndo } from '../../../components/edit-grid/grid-edits.ts';
+import type { FieldMessage } from '../../../components/field.tsx';
 import { Section } from '../../../components/sheet.tsx';
-import { BILL_FIELDS, type BillField, type BillKind, type BillRow, KIND_WORDS } from './bill-fields.ts';
-import { furtherText, shownText, valueAt } from './bill-text.ts';
+import { Switch } from '../../../components/switch.tsx';
+import { type BillChoices, billColumns } from './bill-columns.ts';
+import { type DraftState, freshRow, withIds } from './bill-draft.ts';
+import { BILL_FIELDS, type BillKind, KIND_WORDS } from './bill-fields.ts';
+import type { BillErrors } from './read-draft.ts';
 import { RowForm } from './row-form.tsx';
-
-const NUMERIC: readonly BillField['form'][] = ['count', 'number', 'length', 'percent'];
-
-/** Sorts figures by their value, whatever the unit they are shown in. */
-function sortBy(field: BillField): Pick<DataColumn<BillRow>, 'sortBy'> {
-  if (!NUMERIC.includes(field.form)) return {};
-  return { sortBy: (row) => String(valueAt(row, field.path) ?? '') };
-}
 
 interface BillSectionProps {
   readonly kind: BillKind;
-  readonly bill: Bill;
-  readonly system: LengthSystem;
+  readonly state: DraftState;
+  readonly errors: BillErrors;
+  readonly choices: BillChoices;
+  readonly undo: GridUndo;
   readonly canEdit: boolean;
-  readonly onBill: (bill: Bill) => void;
+  readonly onState: (state: DraftState) => void;
 }
 
-/** The rows of one kind with the form of the one that is changed. */
-export function BillSection({ kind, bill, system, canEdit, onBill }: BillSectionProps) {
-  const [open, setOpen] = useState<{ readonly id: string | null } | null>(null);
+/** The rows of one kind as a grid, with the form of one row for what the grid has no column for. */
+export function BillSection({ kind, state, errors, choices, undo, canEdit, onState }: BillSectionProps) {
+  const [isWhole, setIsWhole] = useState(false);
+  const [formKey, setFormKey] = useState<string | null>(null);
   const { title, one, note } = KIND_WORDS[kind];
-  const rows: readonly BillRow[] = bill[kind];
-  const columns = useMemo(() => {
-    const fields = BILL_FIELDS[kind];
-    const name = (row: BillRow) => row.name;
-    const found: DataColumn<BillRow>[] = [
-      {
-        id: 'name',
-        header: 'Name',
-        text: name,
-        ...(canEdit
-          ? {
-              render: (row: BillRow) => (
-                <Button
-                  look="quiet"
-                  onPress={() => setOpen({ id: row.id })}
-                  aria-label={`Change ${row.name}`}
-                >
-                  {row.name}
-                </Button>
-              ),
-            }
-          : {}),
-      },
-      ...fields
-        .filter((field) => field.isColumn && field.path !== 'name')
-        .map((field) => ({
-          id: field.path,
-          header: field.label,
-          isNumeric: NUMERIC.includes(field.form),
-          text: (row: BillRow) => shownText(row, field, system),
-          ...sortBy(field),
-        })),
-    ];
-    if (fields.some((field) => !field.isColumn))
-      found.push({
-        id: 'further',
-        header: 'Further',
-        text: (row) => furtherText(row, fields, system),
-        sortBy: false,
-      });
-    return found;
-  }, [kind, system, canEdit]);
-  const close = (): void => setOpen(null);
+  const fields = BILL_FIELDS[kind];
+  const system = state.unitSystem;
+  const rows = state.bill[kind];
+  const columns = useMemo(
+    () => billColumns(kind, { system, choices, isWhole }),
+    [kind, system, choices, isWhole],
+  );
+  const onRows = (next: readonly GridRow[]): void =>
+    onState({ ...state, bill: { ...state.bill, [kind]: withIds(next) } });
+  const errorAt = (row: GridRow, column: string): FieldMessage | undefined => {
+    const ofRow = errors.get(row.key);
+    if (column !== 'further') return ofRow?.get(column);
+    const hidden = fields.find((field) => !field.isColumn && ofRow?.has(field.path));
+    return hidden && ofRow?.get(hidden.path);
+  };
+  const hasFurther = fields.some(({ isColumn }) => !isColumn);
+  const inForm = rows.find(({ key }) => key === formKey);
   return (
     <Section
       title={title}
       note={note}
-      actions={canEdit ? <Button onPress={() => setOpen({ id: null })}>Add {one}</Button> : undefined}
+      actions={hasFurther && <Switch label="All columns" isSelected={isWhole} onChange={setIsWhole} />}
     >
-      {rows.length === 0 && open === null ? (
-        <p className="field-hint">None yet.</p>
+      {rows.length === 0 && !canEdit ? (
+        <p className="field-hint">None.</p>
       ) : (
-        rows.length > 0 && (
-          <DataTable
-            label={title}
-            columns={columns}
-            rows={rows}
-            rowId={(row) => row.id}
-            currentRowId={open?.id ?? null}
-          />
-        )
+        <EditGrid
+          label={title}
+          one={one}
+          columns={columns}
+          rows={rows}
+          onRows={onRows}
+          freshRow={(from) => freshRow(kind, from)}
+          errorAt={errorAt}
+          undo={undo}
+          isReadOnly={!canEdit}
+          onDetails={(row) => setFormKey(row.key)}
+        />
       )}
-      {open && (
+      {inForm && canEdit && (
         <RowForm
-          key={open.id ?? ' new'}
+          key={inForm.key}
           kind={kind}
-          bill={bill}
+          row={inForm}
           system={system}
-          id={open.id}
-          onBill={onBill}
-          onClose={close}
+          choices={choices}
+          errors={errors.get(inForm.key)}
+          onCells={(cells) => onRows(rows.map((row) => (row === inForm ? { ...row, cells } : row)))}
+          onClose={() => setFormKey(null)}
         />
       )}
     </Section>

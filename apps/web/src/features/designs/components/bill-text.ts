@@ -1,9 +1,10 @@
+import { decimal } from '@scantling/decimals';
 import { APPROXIMATION_MARK, formatLength, type LengthSystem } from '@scantling/units';
 import { toPercent } from '../../../lib/percent.ts';
 import type { BillField, BillRow } from './bill-fields.ts';
 
 /** What a row holds at a path, or undefined. */
-export function valueAt(row: BillRow, path: string): unknown {
+function valueAt(row: BillRow, path: string): unknown {
   return path
     .split('.')
     .reduce<unknown>(
@@ -12,47 +13,45 @@ export function valueAt(row: BillRow, path: string): unknown {
     );
 }
 
-/** A length as it is typed back: exact, where no fraction is, in millimetres. */
+/** A length as it is typed back: exact; where no fraction is, in millimetres. */
 export function typedLength(mm: string, system: LengthSystem): string {
-  const written = formatLength(mm, system, { denominator: 64, places: 6 });
-  return written.startsWith(APPROXIMATION_MARK) ? `${mm} mm` : written;
+  if (system === 'metric') return decimal(mm).toFixed();
+  const written = formatLength(mm, system, { denominator: 64 });
+  return written.startsWith(APPROXIMATION_MARK) ? `${decimal(mm).toFixed()} mm` : written;
 }
 
-function textOf(row: BillRow, field: BillField, length: (mm: string) => string): string {
+function textOf(row: BillRow, field: BillField, system: LengthSystem): string {
   const value = valueAt(row, field.path);
   if (value === undefined || value === null || value === false) return '';
   if (value === true) return 'yes';
   if (Array.isArray(value)) return value.join(' ');
   const text = String(value);
-  if (field.form === 'length') return length(text);
+  if (field.form === 'length') return typedLength(text, system);
   return field.form === 'percent' ? toPercent(text) : text;
 }
 
-/** A value as it is read in the table, with its unit. */
-export function shownText(row: BillRow, field: BillField, system: LengthSystem): string {
-  const text = textOf(row, field, (mm) => formatLength(mm, system));
-  if (text === '') return '';
-  const unit = field.form === 'percent' ? '%' : field.suffix;
-  return unit === undefined ? text : `${text} ${unit}`;
+/** What stands in the cells of a row, by path. */
+export type RowCells = Readonly<Record<string, string>>;
+
+export function rowCells(row: BillRow, fields: readonly BillField[], system: LengthSystem): RowCells {
+  return Object.fromEntries(fields.map((field) => [field.path, textOf(row, field, system)]));
+}
+
+/** The unit a bare number has in a field, or ''. */
+export function unitOf(field: BillField, system: LengthSystem): string {
+  if (field.form === 'length') return system === 'metric' ? 'mm' : '';
+  return field.form === 'percent' ? '%' : (field.suffix ?? '');
 }
 
 /** Values without a column of their own, in words: "Staves 3; Rejects 5 %". */
-export function furtherText(row: BillRow, fields: readonly BillField[], system: LengthSystem): string {
+export function furtherText(cells: RowCells, fields: readonly BillField[], system: LengthSystem): string {
   return fields
     .filter((field) => !field.isColumn)
     .flatMap((field) => {
-      const text = shownText(row, field, system);
+      const text = cells[field.path] ?? '';
       if (text === '') return [];
-      return [field.form === 'yes-no' ? field.label : `${field.label} ${text}`];
+      const unit = /^[\d.]+$/.test(text) ? unitOf(field, system) : '';
+      return [field.form === 'yes-no' ? field.label : [field.label, text, unit].filter(Boolean).join(' ')];
     })
     .join('; ');
-}
-
-/** What stands in the fields of a row's form, by path. */
-export type RowDraft = Readonly<Record<string, string>>;
-
-export function rowDraft(row: BillRow, fields: readonly BillField[], system: LengthSystem): RowDraft {
-  return Object.fromEntries(
-    fields.map((field) => [field.path, textOf(row, field, (mm) => typedLength(mm, system))]),
-  );
 }

@@ -1,5 +1,6 @@
 import type { LengthSystem } from '@scantling/units';
 import { FieldGroup, type FieldMessage } from '../../../components/field.tsx';
+import type { Difference } from '../../../components/record-editor/field-spec.ts';
 import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 
@@ -56,4 +57,17 @@ export function DesignFields({ draft, onChange, errorFor }: DesignFieldsProps) {
       />
     </FieldGroup>
   );
+}
+
+/** Where two descriptions of a design differ. */
+export function aboutDifferences(mine: DesignDraft, theirs: DesignDraft): readonly Difference[] {
+  const named = [
+    ['Code', 'code'],
+    ['Name', 'name'],
+    ['Lengths', 'unitSystem'],
+    ['Description', 'description'],
+  ] as const;
+  return named
+    .filter(([, field]) => mine[field] !== theirs[field])
+    .map(([label, field]) => ({ label, mine: mine[field] || 'nothing', theirs: theirs[field] || 'nothing' }));
 }

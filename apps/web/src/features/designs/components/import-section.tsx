@@ -32,12 +32,14 @@ function countsOf(bill: NonNullable<BillReading['bill']>): string {
 interface ImportSectionProps {
   readonly id: string;
   readonly etag: string | null;
+  /** Changes stand on the sheet that are not saved, which the file would take away. */
+  readonly isBlocked: boolean;
   /** The file's bill is now the design's newest revision. */
   readonly onApplied: () => void;
 }
 
 /** A bill from a file: first looked at, then taken whole or not at all. */
-export function ImportSection({ id, etag, onApplied }: ImportSectionProps) {
+export function ImportSection({ id, etag, isBlocked, onApplied }: ImportSectionProps) {
   const [file, setFile] = useState<File | null>(null);
   const look = useImportBill(id);
   const apply = useImportBill(id);
@@ -47,13 +49,16 @@ export function ImportSection({ id, etag, onApplied }: ImportSectionProps) {
       <FileDrop
         label={file === null ? 'Bill of materials' : file.name}
         endings={['.csv', '.xlsx']}
-        isDisabled={look.isPending || apply.isPending}
+        isDisabled={isBlocked || look.isPending || apply.isPending}
         onFile={(chosen) => {
           setFile(chosen);
           apply.reset();
           look.mutate({ file: chosen, etag, isPreview: true });
         }}
       />
+      {isBlocked && (
+        <p className="field-hint">Save or drop the changes first; a file takes the place of them too.</p>
+      )}
       {look.isError && <ErrorNotice error={look.error} />}
       {apply.isError && <ErrorNotice error={apply.error} />}
       {reading && reading.ignoredHeaders.length > 0 && (
@@ -78,6 +83,7 @@ export function ImportSection({ id, etag, onApplied }: ImportSectionProps) {
           <Button
             look="main"
             isPending={apply.isPending}
+            isDisabled={isBlocked}
             pendingText="Reading in ..."
             onPress={() =>
               apply.mutate(

@@ -1,11 +1,10 @@
 import { exampleBill } from '@scantling/contracts';
-import { type Bill, EMPTY_BILL, type Part } from '@scantling/costing';
+import type { Bill, Part } from '@scantling/costing';
 import { parseLength } from '@scantling/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { placeWords, putRow, removeRow } from './bill-edits.ts';
 import { BILL_FIELDS, BILL_KINDS } from './bill-fields.ts';
-import { furtherText, rowDraft, shownText, typedLength } from './bill-text.ts';
+import { furtherText, rowCells, typedLength } from './bill-text.ts';
 import { readRow } from './read-row.ts';
 
 const LIPPED: Part = {
@@ -37,7 +36,7 @@ describe('a row in its form', () => {
   it.each(['metric', 'imperial'] as const)('reads back exactly as it was kept, %s', (system) => {
     for (const kind of BILL_KINDS) {
       for (const row of BILL[kind]) {
-        const read = readRow(kind, rowDraft(row, BILL_FIELDS[kind], system), system);
+        const read = readRow(kind, rowCells(row, BILL_FIELDS[kind], system), system);
         expect(read.errors).toEqual([]);
         expect(read.bill?.[kind]).toEqual([row]);
       }
@@ -45,7 +44,7 @@ describe('a row in its form', () => {
   });
 
   it('reads lengths as people write them', () => {
-    const draft = rowDraft(LIPPED, BILL_FIELDS.parts, 'imperial');
+    const draft = rowCells(LIPPED, BILL_FIELDS.parts, 'imperial');
     const { bill } = readRow(
       'parts',
       { ...draft, length: `1' 11 5/8"`, width: '3/4', thickness: '18 mm' },
@@ -56,7 +55,7 @@ describe('a row in its form', () => {
 
   it('names every value that cannot be read', () => {
     const draft = {
-      ...rowDraft(LIPPED, BILL_FIELDS.parts, 'metric'),
+      ...rowCells(LIPPED, BILL_FIELDS.parts, 'metric'),
       name: ' ',
       quantity: 'two',
       width: '1,250',
@@ -67,7 +66,7 @@ describe('a row in its form', () => {
 
   it('names what the rules of the API refuse', () => {
     const draft = {
-      ...rowDraft(LIPPED, BILL_FIELDS.parts, 'metric'),
+      ...rowCells(LIPPED, BILL_FIELDS.parts, 'metric'),
       rejectShare: '120',
       'veneer.material': '',
     };
@@ -92,36 +91,9 @@ describe('a row in its form', () => {
   });
 });
 
-describe('a row in the table', () => {
-  it('shows lengths in the system of the design, marked where they are not exact', () => {
-    const length = BILL_FIELDS.parts.find(({ path }) => path === 'length');
-    const width = BILL_FIELDS.parts.find(({ path }) => path === 'width');
-    expect(length && shownText(LIPPED, length, 'imperial')).toBe('23 5/8"');
-    expect(width && shownText(LIPPED, width, 'metric')).toBe('≈ 320 mm');
-  });
-
-  it('says in words what has no column', () => {
-    const text = furtherText(LIPPED, BILL_FIELDS.parts, 'metric');
-    expect(text).toContain('Resawn from thicker stock; Band material BAND-1');
-    expect(text).toContain('Rejects 5 %');
-  });
-});
-
-describe('edits of a bill', () => {
-  const read = (draft: Record<string, string>) => readRow('assemblies', draft, 'metric').bill ?? EMPTY_BILL;
-
-  it('adds, changes and removes one row and leaves the rest', () => {
-    const added = putRow(BILL, 'assemblies', null, read({ id: 'base', name: 'Base', quantity: '1' }));
-    expect(added.assemblies.map(({ id }) => id)).toEqual(['carcase', 'base']);
-    const changed = putRow(added, 'assemblies', 'carcase', read({ id: 'case', name: 'Case', quantity: '2' }));
-    expect(changed.assemblies.map(({ id }) => id)).toEqual(['case', 'base']);
-    const removed = removeRow(changed, 'assemblies', 'base');
-    expect(removed.assemblies).toEqual([{ id: 'case', name: 'Case', quantity: 2 }]);
-    expect(removed.parts).toBe(BILL.parts);
-  });
-
-  it('says in words where the API found an error', () => {
-    expect(placeWords('bill.parts.1.edgeBand.material', BILL)).toBe('Parts, door, Band material');
-    expect(placeWords('code', BILL)).toBe('code');
-  });
+it('says in words what has no column', () => {
+  const cells = rowCells(LIPPED, BILL_FIELDS.parts, 'metric');
+  const text = furtherText(cells, BILL_FIELDS.parts, 'metric');
+  expect(text).toContain('Resawn from thicker stock; Band material BAND-1; Band thickness 1 mm');
+  expect(text).toContain('Rejects 5 %');
 });

@@ -1,18 +1,19 @@
-import { billSchema } from '@scantling/contracts';
+import { billSchema, issueWords } from '@scantling/contracts';
 import { type Bill, EMPTY_BILL } from '@scantling/costing';
 import { type LengthSystem, parseLength, UnreadableLengthError } from '@scantling/units';
 import type { FieldError } from '../../../lib/api-problem.ts';
 import { fromPercent, plainDecimal } from '../../../lib/percent.ts';
 import { sentence } from '../../../lib/sentence.ts';
 import { BILL_FIELDS, type BillField, type BillKind } from './bill-fields.ts';
-import type { RowDraft } from './bill-text.ts';
+import type { RowCells } from './bill-text.ts';
 
 export type ReadRow =
   /** A bill with just this row in it. */
   | { readonly bill: Bill; readonly errors: readonly [] }
   | { readonly bill: null; readonly errors: readonly FieldError[] };
 
-class Unreadable extends Error {
+/** What was typed cannot be what the field holds. */
+export class Unreadable extends Error {
   constructor(
     message: string,
     readonly mend: string,
@@ -21,17 +22,20 @@ class Unreadable extends Error {
   }
 }
 
-/** @throws Unreadable */
-function readValue(field: BillField, typed: string, system: LengthSystem): unknown {
+/**
+ * The value a text stands for in a field.
+ * @throws Unreadable
+ */
+export function readValue(field: BillField, typed: string, system: LengthSystem): unknown {
   switch (field.form) {
     case 'count':
       if (!/^\d{1,6}$/.test(typed))
         throw new Unreadable(`"${typed}" is no whole number.`, 'Write digits only, such as 4.');
       return Number(typed);
     case 'number':
-      return plainDecimal(typed);
+      return decimalOf(typed);
     case 'percent':
-      return fromPercent(typed);
+      return fromPercent(decimalOf(typed));
     case 'ids':
       return typed.split(/\s+/);
     case 'yes-no':
@@ -51,6 +55,14 @@ function readValue(field: BillField, typed: string, system: LengthSystem): unkno
   }
 }
 
+/** @throws Unreadable */
+function decimalOf(typed: string): string {
+  const text = plainDecimal(typed);
+  if (!/^-?\d+(\.\d+)?$/.test(text))
+    throw new Unreadable(`"${typed}" is no number.`, 'Write digits with a point, such as 12.5.');
+  return text;
+}
+
 type Nested = { [name: string]: unknown };
 
 function put(row: Nested, path: string, value: unknown): void {
@@ -60,7 +72,7 @@ function put(row: Nested, path: string, value: unknown): void {
 }
 
 /** Reads one row as typed, by the rules the API has for it. Errors name the value by its path in the row. */
-export function readRow(kind: BillKind, draft: RowDraft, system: LengthSystem): ReadRow {
+export function readRow(kind: BillKind, draft: RowCells, system: LengthSystem): ReadRow {
   const fields = BILL_FIELDS[kind];
   const errors: FieldError[] = [];
   const row: Nested = {};
@@ -89,13 +101,11 @@ export function readRow(kind: BillKind, draft: RowDraft, system: LengthSystem): 
       const inner = issue.path.slice(2).map(String);
       const field = fields.find(({ path }) => path === inner.join('.') || path === inner[0]);
       const isMissing = issue.code === 'invalid_type' || issue.code === 'invalid_union';
-      const mend: unknown = issue.code === 'custom' ? issue.params?.mend : undefined;
+      const { message, mend } = issueWords(issue, isMissing);
       return {
         field: field?.path ?? inner.join('.'),
-        message: isMissing
-          ? `${field?.label ?? 'It'} is missing.`
-          : sentence(field?.label ?? 'It', issue.message),
-        mend: typeof mend === 'string' ? mend : 'Correct it.',
+        message: sentence(field?.label ?? 'It', isMissing ? 'is missing' : message),
+        mend: isMissing ? 'Fill it in.' : mend,
       };
     }),
   };

@@ -1,20 +1,21 @@
-import type { Bill } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import { useEffect, useRef, useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import { Checkbox } from '../../../components/checkbox.tsx';
+import { ComboBox } from '../../../components/combo-box.tsx';
+import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
 import { FieldGroup, type FieldMessage } from '../../../components/field.tsx';
 import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
-import type { FieldError } from '../../../lib/api-problem.ts';
-import { putRow, removeRow } from './bill-edits.ts';
+import { type BillChoices, choicesOf } from './bill-columns.ts';
 import { BILL_FIELDS, type BillField, type BillKind, KIND_WORDS } from './bill-fields.ts';
-import { type RowDraft, rowDraft } from './bill-text.ts';
-import { readRow } from './read-row.ts';
+import { type RowCells, unitOf } from './bill-text.ts';
 import './design.css';
 
 interface RowFieldProps {
   readonly field: BillField;
+  readonly system: LengthSystem;
+  readonly from: BillChoices;
   readonly value: string;
   readonly onChange: (text: string) => void;
   readonly error: FieldMessage | undefined;
@@ -22,35 +23,42 @@ interface RowFieldProps {
 
 const NOTHING = { id: '', label: 'none' };
 
-function RowField({ field, value, onChange, error }: RowFieldProps) {
-  const { label, hint, form, choices } = field;
+function RowField({ field, system, from, value, onChange, error }: RowFieldProps) {
+  const { label, hint, form, choicesFrom } = field;
+  const choices = choicesOf(field, from);
   if (form === 'yes-no') {
     return (
       <Checkbox label={label} isSelected={value === 'yes'} onChange={(is) => onChange(is ? 'yes' : '')} />
     );
   }
-  if (choices !== undefined) {
-    const given = choices.map((id) => ({ id, label: id.replaceAll('-', ' ') }));
+  if (choices !== undefined && form !== 'ids') {
+    const shared = { label, hint, error };
+    // A code that is in no list stays visible, so that it can be seen and mended.
+    const offered =
+      value === '' || choices.some(({ id }) => id === value)
+        ? choices
+        : [{ id: value, label: value }, ...choices];
+    if (choicesFrom !== undefined) {
+      const onPick = (id: string | null): void => onChange(id ?? '');
+      return <ComboBox {...shared} choices={offered} value={value === '' ? null : value} onChange={onPick} />;
+    }
+    const given = field.isRequired ? offered : [NOTHING, ...offered];
     return (
       <Select
-        label={label}
-        hint={hint}
-        error={error}
-        choices={field.isRequired ? given : [NOTHING, ...given]}
+        {...shared}
+        choices={given}
         value={value === '' && field.isRequired ? null : value}
         onChange={onChange}
       />
     );
   }
-  const isNumeric = form === 'count' || form === 'number' || form === 'percent';
-  const suffix = form === 'percent' ? '%' : field.suffix;
+  const unit = unitOf(field, system);
   return (
     <TextInput
       label={label}
       hint={hint}
       error={error}
-      isNumeric={isNumeric}
-      {...(suffix === undefined ? {} : { suffix })}
+      {...(unit === '' ? {} : { suffix: unit })}
       value={value}
       onChange={onChange}
     />
@@ -59,20 +67,17 @@ function RowField({ field, value, onChange, error }: RowFieldProps) {
 
 export interface RowFormProps {
   readonly kind: BillKind;
-  readonly bill: Bill;
+  readonly row: GridRow;
   readonly system: LengthSystem;
-  /** The row that is changed; null: a new one. */
-  readonly id: string | null;
-  readonly onBill: (bill: Bill) => void;
+  readonly choices: BillChoices;
+  readonly errors: ReadonlyMap<string, FieldMessage> | undefined;
+  readonly onCells: (cells: RowCells) => void;
   readonly onClose: () => void;
 }
 
-/** One row of the bill, under its table. Nothing leaves the page before the whole design is saved. */
-export function RowForm({ kind, bill, system, id, onBill, onClose }: RowFormProps) {
-  const fields = BILL_FIELDS[kind];
-  const row = bill[kind].find((one) => one.id === id);
-  const [draft, setDraft] = useState<RowDraft>(() => (row ? rowDraft(row, fields, system) : {}));
-  const [errors, setErrors] = useState<readonly FieldError[]>([]);
+/** All values of one row under its grid: edge band, veneer and what else is rare. Taken as one step. */
+export function RowForm({ kind, row, system, choices, errors, onCells, onClose }: RowFormProps) {
+  const [cells, setCells] = useState(row.cells);
   const form = useRef<HTMLFormElement>(null);
   useEffect(() => {
     const cameFrom = document.activeElement;
@@ -81,54 +86,38 @@ export function RowForm({ kind, bill, system, id, onBill, onClose }: RowFormProp
       if (cameFrom instanceof HTMLElement && cameFrom.isConnected) cameFrom.focus();
     };
   }, []);
-  const take = (): void => {
-    const read = readRow(kind, draft, system);
-    const taken = bill[kind].some((one) => one.id !== id && one.id === draft.id?.trim());
-    const clash = { field: 'id', message: 'Id is taken by another row.', mend: 'Choose another id.' };
-    const found = taken ? [...read.errors, clash] : read.errors;
-    setErrors(found);
-    if (read.bill === null || found.length > 0) return;
-    onBill(putRow(bill, kind, id, read.bill));
-    onClose();
-  };
-  const { one } = KIND_WORDS[kind];
+  const isChanged = cells !== row.cells;
   return (
     <form
       ref={form}
       className="row-form"
       onSubmit={(event) => {
         event.preventDefault();
-        take();
+        if (isChanged) onCells(cells);
+        onClose();
       }}
       onKeyDown={(event) => {
         if (event.key === 'Escape') onClose();
       }}
     >
-      <FieldGroup legend={row ? `Change ${one} ${row.name}` : `New ${one}`}>
-        {fields.map((field) => (
+      <FieldGroup legend={`All values of ${row.cells.name || `this ${KIND_WORDS[kind].one}`}`}>
+        {BILL_FIELDS[kind].map((field) => (
           <RowField
             key={field.path}
             field={field}
-            value={draft[field.path] ?? ''}
-            onChange={(text) => setDraft({ ...draft, [field.path]: text })}
-            error={errors.find((error) => error.field === field.path)}
+            system={system}
+            from={choices}
+            value={cells[field.path] ?? ''}
+            onChange={(text) => setCells({ ...cells, [field.path]: text })}
+            error={cells[field.path] === row.cells[field.path] ? errors?.get(field.path) : undefined}
           />
         ))}
       </FieldGroup>
       <div className="sheet-actions">
-        <Button type="submit">{row ? 'Change the row' : 'Add the row'}</Button>
-        <Button look="quiet" onPress={onClose}>
-          Leave it
-        </Button>
-        {row && (
-          <Button
-            look="danger"
-            onPress={() => {
-              onBill(removeRow(bill, kind, row.id));
-              onClose();
-            }}
-          >
-            Remove the row
+        <Button type="submit">{isChanged ? 'Take the changes' : 'Close'}</Button>
+        {isChanged && (
+          <Button look="quiet" onPress={onClose}>
+            Leave it as it was
           </Button>
         )}
       </div>

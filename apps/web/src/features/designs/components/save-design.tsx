@@ -1,54 +1,72 @@
-import type { Bill } from '@scantling/costing';
-import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
+import type { GridUndo } from '../../../components/edit-grid/grid-edits.ts';
 import { ErrorNotice } from '../../../components/notices.tsx';
+import { ChangeClash } from '../../../components/record-editor/change-clash.tsx';
+import type { Difference } from '../../../components/record-editor/field-spec.ts';
 import { TextInput } from '../../../components/text-input.tsx';
-import { ApiProblem } from '../../../lib/api-problem.ts';
-import { placeWords } from './bill-edits.ts';
+import type { FieldError } from '../../../lib/api-problem.ts';
 import './design.css';
 
 interface SaveDesignProps {
-  readonly bill: Bill;
   /** The revision it will become. */
   readonly revision: number;
+  readonly note: string;
+  readonly onNote: (note: string) => void;
+  /** Cells that cannot be read or name nothing that is there. */
+  readonly toMend: number;
+  readonly undo: GridUndo;
+  /** The changes were made before this page was opened. */
+  readonly isBroughtBack: boolean;
   readonly isPending: boolean;
   readonly error: Error | null;
-  readonly onSave: (note: string) => void;
-  /** Drops what was changed here and shows what is saved by now. */
-  readonly onTakeNewest: () => void;
-  /** Saves what stands here after what somebody else saved meanwhile. */
-  readonly onSaveOver: (note: string) => void;
+  /** What no field shows of the error. */
+  readonly unplaced: readonly FieldError[];
+  readonly onSave: () => void;
+  readonly onDrop: () => void;
+  /** Where mine and what somebody else saved meanwhile differ; null while nobody did. */
+  readonly clash: readonly Difference[] | null;
+  readonly onKeepMine: () => void;
 }
 
 /** Stands while something is changed and not saved. Every saving is a revision of its own. */
-export function SaveDesign({
-  bill,
-  revision,
-  isPending,
-  error,
-  onSave,
-  onTakeNewest,
-  onSaveOver,
-}: SaveDesignProps) {
-  const [note, setNote] = useState('');
-  const problem = error instanceof ApiProblem ? error : null;
-  const placed = problem?.errors.map((one) => ({ ...one, field: placeWords(one.field, bill) }));
+export function SaveDesign(props: SaveDesignProps) {
+  const { revision, toMend, undo, error, clash } = props;
   return (
     <div className="save-notice">
+      {props.isBroughtBack && (
+        <p role="status">
+          <strong>These changes were made before and not saved.</strong> They were kept in this window.
+        </p>
+      )}
+      {clash !== null && (
+        <ChangeClash differences={clash} onTakeTheirs={props.onDrop} onKeepMine={props.onKeepMine} />
+      )}
       <div className="save-bar">
-        <TextInput label="Changed, not saved yet. What and why" value={note} onChange={setNote} />
-        <Button look="main" isPending={isPending} pendingText="Saving ..." onPress={() => onSave(note)}>
+        <TextInput label="Changed, not saved yet. What and why" value={props.note} onChange={props.onNote} />
+        <Button
+          look="main"
+          isPending={props.isPending}
+          pendingText="Saving ..."
+          isDisabled={toMend > 0 || clash !== null}
+          onPress={props.onSave}
+        >
           Save as revision {revision}
         </Button>
-        {problem?.status !== 412 && <Button onPress={onTakeNewest}>Drop the changes</Button>}
+        <Button onPress={undo.undo} isDisabled={!undo.canUndo}>
+          Undo
+        </Button>
+        <Button onPress={undo.redo} isDisabled={!undo.canRedo}>
+          Redo
+        </Button>
+        <Button onPress={props.onDrop}>Drop the changes</Button>
       </div>
-      {error !== null && <ErrorNotice error={error} {...(placed ? { errors: placed } : {})} />}
-      {problem?.status === 412 && (
-        <div className="sheet-actions">
-          <Button onPress={onTakeNewest}>Take the other version</Button>
-          <Button onPress={() => onSaveOver(note)}>Save mine as the revision after it</Button>
-        </div>
+      {toMend > 0 && (
+        <p className="field-error">
+          {toMend === 1 ? 'One cell is' : `${toMend} cells are`} to mend before it can be saved; it is marked
+          red.
+        </p>
       )}
+      {error !== null && clash === null && <ErrorNotice error={error} errors={props.unplaced} />}
     </div>
   );
 }

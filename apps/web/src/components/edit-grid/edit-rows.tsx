@@ -1,0 +1,78 @@
+import type { ReactNode } from 'react';
+import { type GridArea, isInArea } from '../data-table/grid-position.ts';
+import type { FieldMessage } from '../field.tsx';
+import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
+
+export function EditHead({ columns }: { readonly columns: readonly EditColumn[] }) {
+  return (
+    <tr aria-rowindex={1}>
+      {columns.map((column, at) => (
+        <th
+          key={column.id}
+          scope="col"
+          data-row={-1}
+          data-column={at}
+          data-is-numeric={column.isNumeric ? '' : undefined}
+        >
+          {column.header}
+        </th>
+      ))}
+    </tr>
+  );
+}
+
+interface EditRowProps {
+  /** Absent: the empty row at the end, where a new one begins. */
+  readonly row: GridRow | undefined;
+  readonly index: number;
+  readonly columns: readonly EditColumn[];
+  readonly area: GridArea | null;
+  readonly isCurrent: boolean;
+  readonly errorAt: (row: GridRow, column: string) => FieldMessage | undefined;
+  /** Words in the first cell of the empty row. */
+  readonly newText: string;
+  /** The editor of the cell that is open, and its column. */
+  readonly open: { readonly column: number; readonly editor: ReactNode } | null;
+}
+
+export function EditRow(props: EditRowProps) {
+  const { row, index, columns, area, open } = props;
+  return (
+    <tr aria-rowindex={index + 2} data-is-current={props.isCurrent ? '' : undefined}>
+      {columns.map((column, at) => {
+        const Cell = at === 0 ? 'th' : 'td';
+        const error = row && props.errorAt(row, column.id);
+        const message = error && `${row.key}-${column.id}-error`;
+        const isOpen = open?.column === at;
+        return (
+          <Cell
+            key={column.id}
+            {...(at === 0 ? { scope: 'row' as const } : {})}
+            data-row={index}
+            data-column={at}
+            data-is-numeric={column.isNumeric ? '' : undefined}
+            data-is-open={isOpen ? '' : undefined}
+            aria-selected={isInArea(area, index, at)}
+            aria-invalid={error ? true : undefined}
+            aria-describedby={message}
+          >
+            {isOpen
+              ? open.editor
+              : row
+                ? shownText(row, column)
+                : at === 0 && <EmptyWords text={props.newText} />}
+            {error && (
+              <span id={message} hidden>
+                {error.message} {error.mend}
+              </span>
+            )}
+          </Cell>
+        );
+      })}
+    </tr>
+  );
+}
+
+function EmptyWords({ text }: { readonly text: string }) {
+  return <span className="edit-new">{text}</span>;
+}
