@@ -1,4 +1,4 @@
-import { useId, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import { fromTabSeparated } from '../../lib/tab-separated.ts';
 import { copyArea } from '../data-table/copy-area.ts';
 import type { GridPosition } from '../data-table/grid-position.ts';
@@ -9,7 +9,6 @@ import type { FieldMessage } from '../field.tsx';
 import { CellEditor } from './cell-editor.tsx';
 import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
 import { EditHead, EditRow } from './edit-rows.tsx';
-import { GridActs } from './grid-acts.tsx';
 import { type GridUndo, gridEdits } from './grid-edits.ts';
 import { GridFoot } from './grid-foot.tsx';
 import { useOpenCell } from './use-open-cell.ts';
@@ -48,11 +47,10 @@ export function EditGrid(props: EditGridProps) {
   const { columns, rows, isReadOnly = false } = props;
   const frame = useRef<HTMLDivElement>(null);
   const tableRef = useRef<HTMLTableElement>(null);
-  const hint = useId();
   const [isActive, setIsActive] = useState(false);
   const [said, setSaid] = useState('');
   const count = rows.length + (isReadOnly ? 0 : 1);
-  const { isWindowed, first, end, above, below, reveal } = useRowWindow(count, frame);
+  const { first, end, above, below, reveal } = useRowWindow(count, frame);
   const grid = useGridFocus(tableRef, { rows: count, columns: columns.length }, reveal);
   const { position } = grid;
   const here = rows[position.row];
@@ -84,7 +82,6 @@ export function EditGrid(props: EditGridProps) {
     const isPlain = !event.ctrlKey && !event.metaKey && !event.altKey;
     const isSign = event.key.length === 1 && (isPlain || event.getModifierState('AltGraph'));
     if (event.key === 'Tab') return cell.tab(position, event.shiftKey ? -1 : 1);
-    cell.endTabbing();
     if (edits.byKeys(event)) return true;
     if (event.key === 'F2' || (event.key === 'Enter' && isPlain)) cell.begin(position);
     else if (isPlain && (event.key === 'Delete' || event.key === 'Backspace')) edits.clear();
@@ -94,8 +91,12 @@ export function EditGrid(props: EditGridProps) {
     return true;
   };
   const onKeyDown = (event: React.KeyboardEvent): void => {
-    if (!isReadOnly && edit(event)) event.preventDefault();
-    else if (event.key === 'Escape' && grid.hasSelection) grid.goTo(position);
+    if (!isReadOnly && edit(event)) {
+      event.preventDefault();
+      return;
+    }
+    if (event.key !== 'Shift') cell.endTabbing();
+    if (event.key === 'Escape' && grid.hasSelection) grid.goTo(position);
     else grid.handlers.onKeyDown(event);
   };
   const isEditing = (target: EventTarget): boolean => target instanceof HTMLInputElement;
@@ -135,18 +136,7 @@ export function EditGrid(props: EditGridProps) {
         if (!event.currentTarget.contains(event.relatedTarget)) setIsActive(false);
       }}
     >
-      {!isReadOnly && (
-        <div className="edit-head">
-          {isActive ? (
-            <GridActs label={`Acts on ${props.label}`} acts={edits.acts} />
-          ) : (
-            <p id={hint} className="field-hint">
-              Type or paste into any cell. Enter opens it, Escape leaves it, Tab goes on.
-            </p>
-          )}
-        </div>
-      )}
-      <div ref={frame} className="data-frame" style={{ maxHeight: isWindowed ? '70vh' : 'none' }}>
+      <div ref={frame} className="data-frame edit-scroll">
         <table
           ref={tableRef}
           {...GRID}
@@ -206,7 +196,7 @@ export function EditGrid(props: EditGridProps) {
                   index={index}
                   columns={columns}
                   area={grid.hasSelection ? grid.area : null}
-                  isCurrent={isActive && index === position.row}
+                  focused={isActive && index === position.row ? position.column : null}
                   errorAt={props.errorAt}
                   newText={`New ${props.one}`}
                   open={open?.row === index ? { column: open.column, editor } : null}
@@ -218,6 +208,8 @@ export function EditGrid(props: EditGridProps) {
         </table>
       </div>
       <GridFoot
+        acts={isActive && !isReadOnly ? edits.acts : []}
+        label={props.label}
         said={said}
         rows={rows}
         columns={columns}

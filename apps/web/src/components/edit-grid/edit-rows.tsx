@@ -1,6 +1,7 @@
-import type { ReactNode } from 'react';
+import { type ReactNode, useRef } from 'react';
 import { type GridArea, isInArea } from '../data-table/grid-position.ts';
 import type { FieldMessage } from '../field.tsx';
+import { CellHanging } from './cell-hanging.tsx';
 import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
 
 export function EditHead({ columns }: { readonly columns: readonly EditColumn[] }) {
@@ -27,7 +28,8 @@ interface EditRowProps {
   readonly index: number;
   readonly columns: readonly EditColumn[];
   readonly area: GridArea | null;
-  readonly isCurrent: boolean;
+  /** The column in focus, where the focus is in this row. */
+  readonly focused: number | null;
   readonly errorAt: (row: GridRow, column: string) => FieldMessage | undefined;
   /** Words in the first cell of the empty row. */
   readonly newText: string;
@@ -38,7 +40,7 @@ interface EditRowProps {
 export function EditRow(props: EditRowProps) {
   const { row, index, columns, area, open } = props;
   return (
-    <tr aria-rowindex={index + 2} data-is-current={props.isCurrent ? '' : undefined}>
+    <tr aria-rowindex={index + 2} data-is-current={props.focused === null ? undefined : ''}>
       {columns.map((column, at) => {
         const Cell = at === 0 ? 'th' : 'td';
         const error = row && props.errorAt(row, column.id);
@@ -61,11 +63,7 @@ export function EditRow(props: EditRowProps) {
               : row
                 ? shownText(row, column)
                 : at === 0 && <EmptyWords text={props.newText} />}
-            {error && (
-              <span id={message} hidden>
-                {error.message} {error.mend}
-              </span>
-            )}
+            {error && <CellError id={message} error={error} isShown={props.focused === at && !isOpen} />}
           </Cell>
         );
       })}
@@ -75,4 +73,29 @@ export function EditRow(props: EditRowProps) {
 
 function EmptyWords({ text }: { readonly text: string }) {
   return <span className="edit-new">{text}</span>;
+}
+
+interface CellErrorProps {
+  readonly id: string | undefined;
+  readonly error: FieldMessage;
+  /** Hangs below its cell; else it is only there to be read out. */
+  readonly isShown: boolean;
+}
+
+function CellError({ id, error, isShown }: CellErrorProps) {
+  const anchor = useRef<HTMLSpanElement>(null);
+  return (
+    <>
+      <span ref={anchor} id={id} hidden>
+        {error.message} {error.mend}
+      </span>
+      {isShown && (
+        <CellHanging anchor={anchor}>
+          <p className="cell-reading" data-is-error="" aria-hidden="true">
+            <strong>{error.message}</strong> {error.mend}
+          </p>
+        </CellHanging>
+      )}
+    </>
+  );
 }

@@ -7,7 +7,6 @@ export interface GridAct {
   /** As `aria-keyshortcuts` spells it ("Control+D"). */
   readonly keys?: string;
   readonly onAct: () => void;
-  readonly isDisabled?: boolean;
 }
 
 interface GridActsProps {
@@ -19,12 +18,11 @@ interface GridActsProps {
 export function GridActs({ label, acts }: GridActsProps) {
   return (
     <Toolbar className="grid-acts" aria-label={label}>
-      {acts.map(({ label: words, keys, onAct, isDisabled = false }) => (
+      {acts.map(({ label: words, keys, onAct }) => (
         <Button
           key={words}
           look="quiet"
           onPress={onAct}
-          isDisabled={isDisabled}
           {...(keys === undefined ? {} : { 'aria-keyshortcuts': keys })}
         >
           {words}

@@ -65,12 +65,12 @@ export function gridEdits(state: GridState): GridEdits {
   const acts = {
     undo: () => {
       undo.undo();
-      say('Undone.');
+      say(undo.canUndo ? 'Undone.' : 'There is nothing to undo.');
       stay();
     },
     redo: () => {
       undo.redo();
-      say('Done again.');
+      say(undo.canRedo ? 'Done again.' : 'There is nothing to do again.');
       stay();
     },
     fillDown: () => {
@@ -102,17 +102,20 @@ export function gridEdits(state: GridState): GridEdits {
       goTo({ row: span.top, column });
     },
   };
-  const isDisabled = !hasRows;
+  const onRowsHere = (act: () => void) => () => {
+    if (hasRows) act();
+    else say('There is no row here yet.');
+  };
   const listed: readonly GridAct[] = [
-    { label: 'Undo', keys: 'Control+Z', onAct: acts.undo, isDisabled: !undo.canUndo },
-    { label: 'Redo', keys: 'Control+Y', onAct: acts.redo, isDisabled: !undo.canRedo },
-    { label: 'Fill down', keys: 'Control+D', onAct: acts.fillDown, isDisabled },
-    { label: 'Fill right', keys: 'Control+R', onAct: acts.fillRight, isDisabled },
+    { label: 'Undo', keys: 'Control+Z', onAct: acts.undo },
+    { label: 'Redo', keys: 'Control+Y', onAct: acts.redo },
+    { label: 'Fill down', keys: 'Control+D', onAct: onRowsHere(acts.fillDown) },
+    { label: 'Fill right', keys: 'Control+R', onAct: onRowsHere(acts.fillRight) },
     { label: 'Insert', keys: 'Control+Enter', onAct: acts.insert },
-    { label: 'Duplicate', keys: 'Alt+Shift+ArrowDown', onAct: acts.duplicate, isDisabled },
-    { label: 'Up', keys: 'Alt+ArrowUp', onAct: acts.up, isDisabled },
-    { label: 'Down', keys: 'Alt+ArrowDown', onAct: acts.down, isDisabled },
-    { label: 'Remove', keys: 'Control+Delete', onAct: acts.remove, isDisabled },
+    { label: 'Duplicate', keys: 'Alt+Shift+ArrowDown', onAct: onRowsHere(acts.duplicate) },
+    { label: 'Up', keys: 'Alt+ArrowUp', onAct: onRowsHere(acts.up) },
+    { label: 'Down', keys: 'Alt+ArrowDown', onAct: onRowsHere(acts.down) },
+    { label: 'Remove', keys: 'Control+Delete', onAct: onRowsHere(acts.remove) },
   ];
   const byKeys = (event: React.KeyboardEvent): boolean => {
     const isControl = event.ctrlKey || event.metaKey;
@@ -124,7 +127,7 @@ export function gridEdits(state: GridState): GridEdits {
     ];
     const keys = parts.filter(Boolean).join('+');
     const act = listed.find((one) => one.keys === (keys === 'Control+Shift+Z' ? 'Control+Y' : keys));
-    if (act && !act.isDisabled) act.onAct();
+    act?.onAct();
     return act !== undefined;
   };
 

@@ -1,5 +1,6 @@
 import { Button } from '../button.tsx';
 import type { Difference } from './field-spec.ts';
+import './record-editor.css';
 
 interface ChangeClashProps {
   readonly differences: readonly Difference[];

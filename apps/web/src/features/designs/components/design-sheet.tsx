@@ -105,27 +105,6 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
         }
       />
       {about.description !== '' && <p className="sheet-lead">{about.description}</p>}
-      {isChanged && canEdit && (
-        <SaveDesign
-          revision={draft.version + 1}
-          note={draft.note}
-          onNote={draft.setNote}
-          toMend={reading.count}
-          undo={draft.undo}
-          isBroughtBack={draft.isBroughtBack}
-          isPending={edit.isPending}
-          error={edit.error}
-          unplaced={unplaced.map((one) => ({ ...one, field: placeWords(one.field, state.bill) }))}
-          onSave={save}
-          onDrop={() => void startAnew()}
-          clash={clash}
-          onKeepMine={() => {
-            if (theirs) draft.goOnFrom(theirs.value, theirs.etag);
-            setTheirs(null);
-            edit.reset();
-          }}
-        />
-      )}
       {BILL_KINDS.map((kind) => (
         <BillSection
           key={kind}
@@ -157,6 +136,27 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
             />
           </Section>
         </>
+      )}
+      {isChanged && canEdit && (
+        <SaveDesign
+          revision={draft.version + 1}
+          note={draft.note}
+          onNote={draft.setNote}
+          toMend={reading.count}
+          undo={draft.undo}
+          isBroughtBack={draft.isBroughtBack}
+          isPending={edit.isPending}
+          error={edit.error}
+          unplaced={unplaced.map((one) => ({ ...one, field: placeWords(one.field, state.bill) }))}
+          onSave={save}
+          onDrop={() => void startAnew()}
+          clash={clash}
+          onKeepMine={() => {
+            if (theirs) draft.goOnFrom(theirs.value, theirs.etag);
+            setTheirs(null);
+            edit.reset();
+          }}
+        />
       )}
     </Sheet>
   );

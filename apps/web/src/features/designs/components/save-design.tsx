@@ -52,13 +52,11 @@ export function SaveDesign(props: SaveDesignProps) {
         >
           Save as revision {revision}
         </Button>
-        <Button onPress={undo.undo} isDisabled={!undo.canUndo}>
-          Undo
-        </Button>
-        <Button onPress={undo.redo} isDisabled={!undo.canRedo}>
-          Redo
-        </Button>
-        <Button onPress={props.onDrop}>Drop the changes</Button>
+        <span className="save-step">
+          {undo.canUndo && <Button onPress={undo.undo}>Undo</Button>}{' '}
+          {undo.canRedo && <Button onPress={undo.redo}>Redo</Button>}
+        </span>
+        <Button onPress={props.onDrop}>Drop changes</Button>
       </div>
       {toMend > 0 && (
         <p className="field-error">
