@@ -75,6 +75,37 @@ async function violations(page: Page): Promise<string[]> {
   });
 }
 
+it('a design with a cell open, its choices hanging below, is without a violation of WCAG', async () => {
+  const { page } = await signedInAt(1440, 900);
+  await open(page, '/designs');
+  await page.getByRole('link', { name: 'Hall bench on turned legs' }).click();
+  const parts = page.getByRole('grid', { name: 'Parts', exact: true });
+  await parts.waitFor();
+  expect(await violations(page)).toEqual([]);
+  await parts.locator('[data-row="0"][data-column="3"]').click();
+  await page.keyboard.type('two');
+  await page.keyboard.press('Enter');
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.type('wal');
+  await page.getByRole('listbox').waitFor();
+  expect(await violations(page)).toEqual([]);
+});
+
+it('a group of the index strip opens, leads on and is without a violation of WCAG', async () => {
+  const { page } = await signedInAt(1024, 800);
+  const strip = page.getByRole('navigation', { name: 'Index' });
+  const height = (await strip.boundingBox())?.height ?? 99;
+  expect(height).toBeLessThanOrEqual(40);
+  await strip.getByRole('button', { name: 'Prices' }).click();
+  expect(await violations(page)).toEqual([]);
+  await page.keyboard.press('Escape');
+  expect(await strip.getByRole('link', { name: 'Materials' }).count()).toBe(0);
+  await page.keyboard.press('Enter');
+  await strip.getByRole('link', { name: 'Materials' }).click();
+  await page.getByRole('heading', { name: 'Materials', level: 1 }).waitFor();
+  await strip.getByRole('button', { name: 'Prices Materials' }).waitFor();
+});
+
 describe('every screen of the index strip', () => {
   it('stands in a wide window without a violation of WCAG or an error in the console', async () => {
     const { page, errors } = await signedInAt(1440, 900);
