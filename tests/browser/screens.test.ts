@@ -93,6 +93,7 @@ it('a design with a cell open, its choices hanging below, is without a violation
 
 it('a group of the index strip opens, leads on and is without a violation of WCAG', async () => {
   const { page } = await signedInAt(1024, 800);
+  await open(page, '/tools');
   const strip = page.getByRole('navigation', { name: 'Index' });
   const height = (await strip.boundingBox())?.height ?? 99;
   expect(height).toBeLessThanOrEqual(40);

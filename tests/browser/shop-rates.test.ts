@@ -94,7 +94,8 @@ it('a new owner enters a machine, a labour grade and a yearly amount and reads w
 
   // OpenStax, Principles of Accounting 2, section 6.1: 2,500,000 over 1,250,000 hours is 2.00 an hour.
   await goTo(page, 'Workshop', 'Workshop');
-  await fill(page, { 'Hours planned': '1250000' });
+  const pool = page.getByRole('group', { name: 'Workshop overhead' });
+  await pool.getByRole('textbox', { name: 'Planned' }).fill('1250000');
   await save(page);
   await page.getByText('Saved', { exact: true }).waitFor();
   await goTo(page, 'Rates', 'Overhead', 'Enter a yearly amount');
