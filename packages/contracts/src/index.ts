@@ -102,6 +102,7 @@ export * from './price-lists/get-price-import.ts';
 export * from './price-lists/link-supplier-item.ts';
 export * from './price-lists/list-material-prices.ts';
 export * from './price-lists/list-price-import-rows.ts';
+export * from './price-lists/list-price-imports.ts';
 export * from './price-lists/list-price-lines.ts';
 export * from './price-lists/list-price-lists.ts';
 export * from './price-lists/list-supplier-items.ts';

@@ -73,6 +73,7 @@ import { getPriceImport } from './price-lists/get-price-import.ts';
 import { linkSupplierItem } from './price-lists/link-supplier-item.ts';
 import { listMaterialPrices } from './price-lists/list-material-prices.ts';
 import { listPriceImportRows } from './price-lists/list-price-import-rows.ts';
+import { listPriceImports } from './price-lists/list-price-imports.ts';
 import { listPriceLines } from './price-lists/list-price-lines.ts';
 import { listPriceLists } from './price-lists/list-price-lists.ts';
 import { listSupplierItems } from './price-lists/list-supplier-items.ts';
@@ -181,6 +182,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   linkSupplierItem,
   listMaterialPrices,
   listPriceImportRows,
+  listPriceImports,
   listPriceLines,
   listPriceLists,
   listSupplierItems,

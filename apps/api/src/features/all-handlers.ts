@@ -73,6 +73,7 @@ import { answerGetPriceImport } from './price-lists/get-price-import.ts';
 import { answerLinkSupplierItem } from './price-lists/link-supplier-item.ts';
 import { answerListMaterialPrices } from './price-lists/list-material-prices.ts';
 import { answerListPriceImportRows } from './price-lists/list-price-import-rows.ts';
+import { answerListPriceImports } from './price-lists/list-price-imports.ts';
 import { answerListPriceLines } from './price-lists/list-price-lines.ts';
 import { answerListPriceLists } from './price-lists/list-price-lists.ts';
 import { answerListSupplierItems } from './price-lists/list-supplier-items.ts';
@@ -189,6 +190,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerLinkSupplierItem,
   answerListMaterialPrices,
   answerListPriceImportRows,
+  answerListPriceImports,
   answerListPriceLines,
   answerListPriceLists,
   answerListSupplierItems,

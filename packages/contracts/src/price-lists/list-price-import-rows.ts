@@ -25,7 +25,9 @@ export const listPriceImportRows = defineContract({
           rowNumber: 3,
           change: 'unreadable',
           line: null,
+          currency: 'EUR',
           before: null,
+          beforeCurrency: null,
           cells: ['B-2', 'bd ft', 'on request'],
           problems: [
             {

@@ -1,5 +1,6 @@
 import { PRICE_CHANGES, PRICE_COLUMNS } from '@scantling/costing';
 import { z } from 'zod';
+import { currencySchema } from '../figures.ts';
 import { calendarDate, moment, recordId } from '../record.ts';
 import { priceLineFields, priceListTerms, priceUnitSchema } from './price-list.ts';
 
@@ -37,16 +38,27 @@ export const PRICE_IMPORT_STATUSES = [
   'failed',
 ] as const;
 
+/** What is being done with an import at this moment. */
+export const PRICE_IMPORT_PHASES = ['reading', 'comparing', 'taking-over'] as const;
+
 const count = z.number().int();
 export const priceImportSchema = z
   .strictObject({
     id: recordId,
     supplierId: recordId,
     fileName: z.string(),
+    listName: z.string(),
     status: z.enum(PRICE_IMPORT_STATUSES),
+    phase: z
+      .enum(PRICE_IMPORT_PHASES)
+      .nullable()
+      .meta({ description: 'What is being done with it at this moment; null while nothing is' }),
     validFrom: calendarDate,
     isComplete: z.boolean(),
+    currency: currencySchema,
     rowsRead: count,
+    bytesRead: count.meta({ description: "How many of the file's bytes have been read" }),
+    bytesTotal: count,
     headers: z.array(z.string()).meta({ description: "The file's headers, to map" }),
     mapping: priceMappingSchema.nullable(),
     missingColumns: z.array(z.enum(PRICE_COLUMNS)),
@@ -73,7 +85,11 @@ export const priceImportRowSchema = z
     }),
     change: z.enum(PRICE_CHANGES),
     line: priceLineFields.nullable().meta({ description: 'Null where the row cannot be read' }),
+    currency: currencySchema.meta({
+      description: "Of the line's amount; the old list's where the price is gone",
+    }),
     before: z.string().nullable().meta({ description: 'The amount until now' }),
+    beforeCurrency: currencySchema.nullable(),
     cells: z
       .array(z.string())
       .nullable()
@@ -89,10 +105,15 @@ export const examplePriceImport: z.input<typeof priceImportSchema> = {
   id: '0193f6a0-7c11-7000-8000-000000000050',
   supplierId: '0193f6a0-7c11-7000-8000-000000000010',
   fileName: 'spring.csv',
+  listName: 'spring.csv',
   status: 'previewed',
+  phase: null,
   validFrom: '2026-03-01',
   isComplete: false,
+  currency: 'EUR',
   rowsRead: 2,
+  bytesRead: 88,
+  bytesTotal: 88,
   headers: ['code', 'unit', 'price'],
   mapping: exampleMapping,
   missingColumns: [],

@@ -1,4 +1,4 @@
-export * from './compare-price.ts';
+export * from './price-change.ts';
 export { PRICE_COLUMNS, type PriceColumn } from './price-columns.ts';
 export * from './price-mapping.ts';
 export * from './price-row.ts';

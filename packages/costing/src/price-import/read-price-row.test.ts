@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { type CurrentPrice, comparePrice } from './compare-price.ts';
 import { PRICE_COLUMNS } from './price-columns.ts';
 import { guessPriceMapping, placeColumns } from './price-mapping.ts';
 import { type PriceRowContext, readPriceRow } from './read-price-row.ts';
@@ -65,35 +64,5 @@ describe('a row of a price file', () => {
       PRICE_COLUMNS.filter((column) => column !== 'description').sort(),
     );
     if ('problems' in read) for (const { mend } of read.problems) expect(mend).toMatch(/\.$/);
-  });
-});
-
-describe('a price compared with the one before', () => {
-  const terms = { currency: 'EUR', taxIncluded: false, taxRate: '0.2', taxRecoverable: '1' };
-  const row = {
-    code: 'A',
-    description: '',
-    unit: 'each',
-    amount: '5',
-    from: '0',
-    breakKind: 'all-units',
-  } as const;
-  const current: CurrentPrice = { ...row, ...terms, material: 'M' };
-
-  it.each([
-    ['new', undefined],
-    ['unchanged', { ...current, amount: '5.00', taxRate: '0.20' }],
-    ['dearer', { ...current, amount: '4.99' }],
-    ['cheaper', { ...current, amount: '5.01' }],
-    ['changed', { ...current, currency: 'USD' }],
-    ['changed', { ...current, packSize: '10' }],
-    ['changed', { ...current, amount: '4', taxIncluded: true }],
-  ] as const)('is %s', (change, before) => {
-    expect(comparePrice(row, terms, before)).toBe(change);
-  });
-
-  it('is changed by another material only if the row names one', () => {
-    expect(comparePrice({ ...row, material: 'N' }, terms, current)).toBe('changed');
-    expect(comparePrice({ ...row, material: 'M' }, terms, current)).toBe('unchanged');
   });
 });

@@ -17,6 +17,8 @@ export type ReadPriceRow = { readonly row: PriceRow } | { readonly problems: rea
 
 // Prices are kept with 12 digits before and 6 after the point: more would be cut off without a word.
 const STORABLE = /^\d{1,12}(?:\.\d{1,6})?$/;
+// Control characters say nothing in a price list; a database refuses some of them.
+const CONTROL = /\p{Cc}+/gu;
 const MOST_LETTERS = { code: 100, description: 500 } as const;
 
 /** Reads one row; every problem in it is named at once. */
@@ -61,7 +63,7 @@ class RowReader {
 
   cell(column: PriceColumn): string {
     const place = this.context.places.get(column);
-    return place === undefined ? '' : (this.cells[place] ?? '').trim();
+    return place === undefined ? '' : (this.cells[place] ?? '').replace(CONTROL, ' ').trim();
   }
 
   text(column: 'code' | 'description'): string {

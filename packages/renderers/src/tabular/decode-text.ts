@@ -1,10 +1,5 @@
+import { chunksOf } from './chunks.ts';
 import type { TextEncoding } from './table.ts';
-
-const CHUNK_BYTES = 64 * 1024;
-
-function* chunksOf(bytes: Uint8Array): Generator<Uint8Array> {
-  for (let at = 0; at < bytes.length; at += CHUNK_BYTES) yield bytes.subarray(at, at + CHUNK_BYTES);
-}
 
 function isUtf8(bytes: Uint8Array): boolean {
   const decoder = new TextDecoder('utf-8', { fatal: true });
@@ -37,8 +32,12 @@ export function detectEncoding(bytes: Uint8Array): TextEncoding {
 }
 
 /** The text in pieces, without its byte order mark, so that a large file is never one string. */
-export function* decodeText(bytes: Uint8Array, encoding: TextEncoding): Generator<string> {
+export function* decodeText(
+  bytes: Uint8Array,
+  encoding: TextEncoding,
+  onTaken?: (count: number) => void,
+): Generator<string> {
   const decoder = new TextDecoder(encoding);
-  for (const chunk of chunksOf(bytes)) yield decoder.decode(chunk, { stream: true });
+  for (const chunk of chunksOf(bytes, onTaken)) yield decoder.decode(chunk, { stream: true });
   yield decoder.decode();
 }

@@ -16,7 +16,12 @@ import {
 const SAMPLE_ROWS = 200;
 const MOST_LETTERS_PER_ROW = 100_000;
 
-type Parsed = { record: string[]; info: { lines: number } };
+/** Line breaks inside the cells of a row, where they stand between quotes. */
+function breaksIn(cells: readonly string[]): number {
+  let breaks = 0;
+  for (const cell of cells) if (cell.includes('\n')) breaks += cell.split('\n').length - 1;
+  return breaks;
+}
 
 function firstText(bytes: Uint8Array, encoding: TextEncoding): string {
   for (const piece of decodeText(bytes, encoding)) return piece;
@@ -27,11 +32,11 @@ async function* readRows(
   bytes: Uint8Array,
   encoding: TextEncoding,
   separator: Separator,
+  onTaken: (count: number) => void,
 ): AsyncGenerator<TableRow> {
-  const parser = Readable.from(decodeText(bytes, encoding)).pipe(
+  const parser = Readable.from(decodeText(bytes, encoding, onTaken)).pipe(
     parse({
       delimiter: separator,
-      info: true,
       relax_column_count: true,
       relax_quotes: true,
       max_record_size: MOST_LETTERS_PER_ROW,
@@ -39,10 +44,10 @@ async function* readRows(
   );
   let begins = 1;
   try {
-    for await (const { record, info } of parser as AsyncIterable<Parsed>) {
+    for await (const record of parser as AsyncIterable<string[]>) {
       const cells = record.map((cell) => unguardText(cell.trim()));
       if (cells.some((cell) => cell !== '')) yield { number: begins, cells };
-      begins = info.lines + 1;
+      begins += 1 + breaksIn(record);
     }
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
@@ -59,7 +64,11 @@ async function* readRows(
 export async function readSeparatedText(bytes: Uint8Array): Promise<Table> {
   const encoding = detectEncoding(bytes);
   const separator = detectSeparator(firstText(bytes, encoding));
-  const { first, all } = await lookAhead(readRows(bytes, encoding, separator), SAMPLE_ROWS);
+  let taken = 0;
+  const read = readRows(bytes, encoding, separator, (count) => {
+    taken = count;
+  });
+  const { first, all } = await lookAhead(read, SAMPLE_ROWS);
   if (first.length === 0)
     throw new TableUnreadableError('has no rows', 'Send a file with a row of headers and rows below it.');
   if (first.some(({ cells }) => cells.some((cell) => cell.includes('\0'))))
@@ -68,5 +77,5 @@ export async function readSeparatedText(bytes: Uint8Array): Promise<Table> {
     first.slice(1).flatMap(({ cells }) => cells),
     separator === ';' ? 'comma' : 'point',
   );
-  return { format: 'csv', encoding, separator, decimalMark, rows: all };
+  return { format: 'csv', encoding, separator, decimalMark, rows: all, bytesRead: () => taken };
 }

@@ -1,5 +1,6 @@
 import { Readable } from 'node:stream';
 import ExcelJS from 'exceljs';
+import { chunksOf } from './chunks.ts';
 import { detectDecimalMark } from './detect-decimal-mark.ts';
 import { lookAhead } from './look-ahead.ts';
 import { type DecimalMark, type Table, type TableRow, TableUnreadableError } from './table.ts';
@@ -28,11 +29,8 @@ function cellOf(value: ExcelJS.CellValue): RawCell {
   return cellOf(value.result);
 }
 
-async function* readRows(bytes: Uint8Array): AsyncGenerator<RawRow> {
-  const chunks = function* () {
-    for (let at = 0; at < bytes.length; at += 65_536) yield bytes.subarray(at, at + 65_536);
-  };
-  const reader = new ExcelJS.stream.xlsx.WorkbookReader(Readable.from(chunks()), {
+async function* readRows(bytes: Uint8Array, onTaken: (count: number) => void): AsyncGenerator<RawRow> {
+  const reader = new ExcelJS.stream.xlsx.WorkbookReader(Readable.from(chunksOf(bytes, onTaken)), {
     worksheets: 'emit',
     sharedStrings: 'cache',
     styles: 'cache',
@@ -72,7 +70,11 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Table> {
   if (size === null) throw new TableUnreadableError('is a broken workbook', SAVE_AGAIN);
   if (size > MOST_UNPACKED_BYTES)
     throw new TableUnreadableError('unpacks to more than 500 MB', 'Split it into several workbooks.');
-  const { first, all } = await lookAhead(readRows(bytes), SAMPLE_ROWS);
+  let taken = 0;
+  const read = readRows(bytes, (count) => {
+    taken = count;
+  });
+  const { first, all } = await lookAhead(read, SAMPLE_ROWS);
   if (first.length === 0)
     throw new TableUnreadableError('has no rows on its first sheet', 'Put the table on the first sheet.');
   const texts = first.slice(1).flatMap(({ cells }) => cells.filter((cell) => typeof cell === 'string'));
@@ -81,5 +83,5 @@ export async function readWorkbook(bytes: Uint8Array): Promise<Table> {
     for await (const { number, cells } of all)
       yield { number, cells: cells.map((cell) => written(cell, decimalMark)) };
   };
-  return { format: 'xlsx', decimalMark, rows: rows() };
+  return { format: 'xlsx', decimalMark, rows: rows(), bytesRead: () => taken };
 }

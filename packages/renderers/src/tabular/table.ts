@@ -16,6 +16,8 @@ export interface Table {
   readonly separator?: Separator;
   readonly encoding?: TextEncoding;
   readonly rows: AsyncIterable<TableRow>;
+  /** How many of the file's bytes have been taken in so far, for a reader that says how far it is. */
+  readonly bytesRead: () => number;
 }
 
 /** Thrown when bytes are no table: says why and how to mend it. */

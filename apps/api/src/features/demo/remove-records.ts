@@ -35,7 +35,10 @@ async function removeImports(transaction: Prisma.TransactionClient): Promise<voi
   const designs = await transaction.design.findMany({ where: DEMO, select: { id: true } });
   const supplierId = { in: suppliers.map(({ id }) => id) };
   const designId = { in: designs.map(({ id }) => id) };
-  await transaction.fileImport.deleteMany({ where: { OR: [{ supplierId }, { designId }] } });
+  const where = { OR: [{ supplierId }, { designId }] };
+  const imports = await transaction.fileImport.findMany({ where, select: { id: true } });
+  await transaction.fileImportRow.deleteMany({ where: { importId: { in: imports.map(({ id }) => id) } } });
+  await transaction.fileImport.deleteMany({ where });
   await transaction.importMapping.deleteMany({ where: { supplierId } });
 }
 

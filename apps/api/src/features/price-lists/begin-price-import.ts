@@ -45,8 +45,17 @@ export function readOn(database: Database, id: string, onError: (error: unknown)
   return reading;
 }
 
+/** Sets an import going again whose reader was killed; whoever asks for it calls this. */
+export function readAbandoned(
+  { database, clock }: Pick<Services, 'database' | 'clock'>,
+  row: { id: string; status: string; updatedAt: Date },
+  onError: (error: unknown) => void,
+): void {
+  if (isAbandoned(row, clock())) void readOn(database, row.id, onError);
+}
+
 /** True where an import says that it is being read, but whoever read it has gone. */
-export function isAbandoned(row: { id: string; status: string; updatedAt: Date }, now: Date): boolean {
+function isAbandoned(row: { id: string; status: string; updatedAt: Date }, now: Date): boolean {
   return (
     row.status === 'reading' &&
     !underway.has(row.id) &&
@@ -89,6 +98,7 @@ export async function keepPriceFile(
       fileName: given.fileName,
       sha256,
       status: isKnown ? 'unchanged' : 'reading',
+      phase: isKnown ? null : 'reading',
       settings,
       bytesTotal: given.bytes.length,
       content: isKnown ? null : new Uint8Array(given.bytes),

@@ -8,7 +8,8 @@ import type { Services } from '../../services.ts';
 import { actorKey } from '../../sign-in/actor.ts';
 import { completeTerms } from './list-terms.ts';
 import { findPriceList } from './price-list-records.ts';
-import { rowsGiven, writePriceList } from './write-price-list.ts';
+import { rowsGiven } from './priced-rows.ts';
+import { writePriceList } from './write-price-list.ts';
 
 type Body = z.output<typeof createPriceList.body>;
 
@@ -62,8 +63,9 @@ async function enterPriceList(
   if (errors.length > 0) throw new RequestProblem('input-invalid', { errors });
   return services.database.$transaction(async (transaction) => {
     const terms = await completeTerms(transaction, given);
+    const numbered = rowsGiven(rows.map((row, place) => ({ number: place + 1, row })));
     const origin = { createdBy, createdAt: services.clock(), sourceName: '', sourceSha256: '' };
-    return findPriceList(transaction, await writePriceList(transaction, terms, origin, rowsGiven(rows)));
+    return findPriceList(transaction, await writePriceList(transaction, terms, origin, numbered));
   });
 }
 

@@ -3,19 +3,16 @@ import { Prisma } from '../../generated/prisma/client.ts';
 /**
  * The supplier's prices in force on a day, one row per code, unit and break: the newest list's line, unless that list
  * has run out or a later complete list does not name it.
- * @param codes of the supplier's articles; all of them where none are given
+ * @param codes a query of the supplier's article codes; all of them where none is given
  */
-export function currentPrices(supplierId: string, onDate: string, codes?: readonly string[]): Prisma.Sql {
-  const ofCodes = codes === undefined ? Prisma.empty : Prisma.sql`and item.code = any(${[...codes]})`;
+export function currentPrices(supplierId: string, onDate: string, codes?: Prisma.Sql): Prisma.Sql {
+  const ofCodes = codes === undefined ? Prisma.empty : Prisma.sql`and item.code in (${codes})`;
   return Prisma.sql`
     select newest.* from (
       select distinct on (line."itemId", line.unit, line."breakFrom")
-        item.code, item.description, material.code as material, line.unit, trim_scale(line.amount)::text as amount,
-        trim_scale(line."breakFrom")::text as "from", line."breakKind",
-        trim_scale(line."packSize")::text as "packSize",
-        trim_scale(line."minimumQuantity")::text as "minimumQuantity", line."leadDays", line."rowNumber",
-        list.currency, list."taxIncluded", trim_scale(list."taxRate")::text as "taxRate",
-        trim_scale(list."taxRecoverable")::text as "taxRecoverable",
+        item.code, item.description, material.code as material, line.unit, line.amount, line."breakFrom",
+        line."breakKind", line."packSize", line."minimumQuantity", line."leadDays", line."rowNumber",
+        list.currency, list."taxIncluded", list."taxRate", list."taxRecoverable",
         list."validFrom" as "listDay", list."createdAt" as "listMade", list.id as "listId", list."validTo" as "lastDay"
       from "SupplierItem" item
         join "PriceLine" line on line."itemId" = item.id

@@ -9,7 +9,7 @@ export const answerDiscardPriceImport = handle(discardPriceImport, async ({ para
     if (before.status === 'discarded') return toPriceImport(before);
     const { count } = await transaction.fileImport.updateMany({
       where: { id, status: { in: ['reading', 'waiting', 'previewed', 'failed'] } },
-      data: { status: 'discarded', content: null },
+      data: { status: 'discarded', phase: null, content: null },
     });
     if (count === 0)
       throw new RequestProblem('import-not-ready', { detail: `The import is ${before.status}.` });

@@ -1,11 +1,12 @@
 import { listPriceImportRows } from '@scantling/contracts';
 import { handle } from '../../handle.ts';
 import { readCursor, toPage } from '../../pages/cursor.ts';
-import { findPriceImport, toPriceImportRow } from './price-import-records.ts';
+import { findPriceImport, importSettingsSchema, toPriceImportRow } from './price-import-records.ts';
 import { readRowPlace } from './row-place.ts';
 
 export const answerListPriceImportRows = handle(listPriceImportRows, async ({ params, query, services }) => {
-  await findPriceImport(services.database, params.id);
+  const { settings } = await findPriceImport(services.database, params.id);
+  const { currency } = importSettingsSchema.parse(settings).terms;
   const after = readRowPlace(readCursor(query.cursor, 2));
   const id = after === undefined || !/^\d{1,18}$/.test(after.id) ? 0n : BigInt(after.id);
   const rows = await services.database.fileImportRow.findMany({
@@ -19,5 +20,10 @@ export const answerListPriceImportRows = handle(listPriceImportRows, async ({ pa
     orderBy: [{ rowNumber: 'asc' }, { id: 'asc' }],
     take: query.limit + 1,
   });
-  return toPage(rows, query.limit, (row) => [String(row.rowNumber), String(row.id)], toPriceImportRow);
+  return toPage(
+    rows,
+    query.limit,
+    (row) => [String(row.rowNumber), String(row.id)],
+    (row) => toPriceImportRow(row, currency),
+  );
 });

@@ -19,7 +19,9 @@ export const answerMapPriceImport = handle(
         where: { id, status: { in: ['waiting', 'previewed'] } },
         data: {
           status: 'reading',
+          phase: 'reading',
           rowsRead: 0,
+          bytesRead: 0,
           settings: { ...settings, mapping: body, isMappedByHand: true },
         },
       });

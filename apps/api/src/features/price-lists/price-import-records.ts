@@ -1,10 +1,12 @@
 import {
+  currencySchema,
+  PRICE_IMPORT_PHASES,
   PRICE_IMPORT_STATUSES,
   priceImportRowSchema,
   priceImportSchema,
   priceMappingSchema,
 } from '@scantling/contracts';
-import { PRICE_CHANGES, type PriceMapping, type PriceRow } from '@scantling/costing';
+import { PRICE_CHANGES, type PriceMapping } from '@scantling/costing';
 import { z } from 'zod';
 import type { FileImport, FileImportRow } from '../../generated/prisma/client.ts';
 import { notFound } from '../../problems/request-problem.ts';
@@ -28,6 +30,15 @@ export type ImportSettings = z.output<typeof importSettingsSchema>;
 
 const countsSchema = z.partialRecord(z.enum(PRICE_CHANGES), z.number().int());
 
+/** After it a taking over is given up by the database. */
+export const LONGEST_TAKING_OVER_MS = 5 * 60_000;
+
+/** What is being done; a taking over whose process ended left its word behind. */
+function phaseOf({ phase, updatedAt }: Omit<FileImport, 'content'>) {
+  const isLeftBehind = phase === 'taking-over' && Date.now() - updatedAt.getTime() > LONGEST_TAKING_OVER_MS;
+  return isLeftBehind ? null : z.enum(PRICE_IMPORT_PHASES).nullable().parse(phase);
+}
+
 /** All but the file's content, which can be large. */
 export const WITHOUT_CONTENT = { content: true } as const;
 
@@ -41,10 +52,15 @@ export function toPriceImport(row: Omit<FileImport, 'content'>): z.output<typeof
     id: row.id,
     supplierId: terms.supplierId,
     fileName: row.fileName,
+    listName: terms.name,
     status: z.enum(PRICE_IMPORT_STATUSES).parse(row.status),
+    phase: phaseOf(row),
     validFrom: terms.validFrom,
     isComplete: terms.isComplete,
+    currency: terms.currency,
     rowsRead: row.rowsRead,
+    bytesRead: row.bytesRead,
+    bytesTotal: row.bytesTotal,
     headers,
     mapping,
     missingColumns,
@@ -77,47 +93,37 @@ export async function findPriceImport(
   return row;
 }
 
-/** What a staged row holds: the price read with the amount until now, or the cells as they stand in the file. */
-export type StagedData = { row: PriceRow; before: string | null } | { cells: readonly string[] };
-
 const lineSchema = priceImportRowSchema.shape.line.unwrap();
-const stagedSchema = z.union([
-  z.object({
-    row: z.object({
-      code: z.string(),
-      description: z.string(),
-      material: z.string().optional(),
-      unit: lineSchema.shape.unit,
-      amount: z.string(),
-      from: z.string(),
-      breakKind: lineSchema.shape.breakKind,
-      packSize: z.string().optional(),
-      minimumQuantity: z.string().optional(),
-      leadDays: z.number().optional(),
-    }),
-    before: z.string().nullable(),
-  }),
-  z.object({ cells: z.array(z.string()) }),
-]);
 
-export function toPriceImportRow(staged: FileImportRow): z.output<typeof priceImportRowSchema> {
-  const data = stagedSchema.parse(staged.data);
+/** @param currency of the list on its way in */
+export function toPriceImportRow(
+  staged: FileImportRow,
+  currency: string,
+): z.output<typeof priceImportRowSchema> {
+  const change = z.enum(PRICE_CHANGES).parse(staged.change);
   const base = {
     rowNumber: staged.rowNumber,
-    change: z.enum(PRICE_CHANGES).parse(staged.change),
+    change,
+    // What is gone is a line of the old list.
+    currency: currencySchema.parse(change === 'gone' ? staged.beforeCurrency : currency),
+    before: staged.before?.toFixed() ?? null,
+    beforeCurrency: currencySchema.nullable().parse(staged.beforeCurrency),
     problems: priceImportRowSchema.shape.problems.parse(staged.problems ?? []),
   };
-  if ('cells' in data) return { ...base, line: null, before: null, cells: data.cells };
-  const { from, material, packSize, minimumQuantity, leadDays, ...row } = data.row;
-  const line = {
-    ...row,
-    material: material ?? null,
-    breakFrom: from,
-    packSize: packSize ?? null,
-    minimumQuantity: minimumQuantity ?? null,
-    leadDays: leadDays ?? null,
-  };
-  return { ...base, line, before: data.before, cells: null };
+  if (change === 'unreadable') return { ...base, line: null, cells: staged.cells };
+  const line = lineSchema.parse({
+    code: staged.code,
+    description: staged.description,
+    material: staged.material,
+    unit: staged.unit,
+    amount: staged.amount?.toFixed(),
+    breakFrom: staged.breakFrom?.toFixed(),
+    breakKind: staged.breakKind,
+    packSize: staged.packSize?.toFixed() ?? null,
+    minimumQuantity: staged.minimumQuantity?.toFixed() ?? null,
+    leadDays: staged.leadDays,
+  });
+  return { ...base, line, cells: null };
 }
 
 /** How this supplier's columns were matched last time. */

@@ -68,7 +68,11 @@ describe('a price list from a file', () => {
     const read = await send(FIRST, { validFrom: '2026-01-01', isComplete: 'true' });
     expect(read).toMatchObject({
       status: 'previewed',
+      phase: null,
+      currency: 'EUR',
       rowsRead: 4,
+      bytesRead: Buffer.byteLength(FIRST),
+      bytesTotal: Buffer.byteLength(FIRST),
       found: { format: 'csv', separator: ';', decimalMark: 'comma' },
       counts: { new: 4, unreadable: 0 },
     });
@@ -118,7 +122,13 @@ describe('a price list from a file', () => {
       unreadable: 2,
     });
     expect(await rowsOf(read.id, 'dearer')).toMatchObject([
-      { rowNumber: 2, before: '6.4', line: { amount: '6.8', breakFrom: '0' } },
+      {
+        rowNumber: 2,
+        currency: 'EUR',
+        before: '6.4',
+        beforeCurrency: 'EUR',
+        line: { amount: '6.8', breakFrom: '0' },
+      },
     ]);
     expect(await rowsOf(read.id, 'gone')).toMatchObject([{ line: { code: 'C' }, before: '4.2' }]);
     expect(await rowsOf(read.id, 'unreadable')).toMatchObject([
@@ -150,6 +160,70 @@ describe('a price list from a file', () => {
     const late = await apply(same.id).expect(409);
     expect(late.body.code).toBe('import-not-ready');
     expect(await api.database.fileImportRow.count({ where: { importId: same.id } })).toBe(0);
+  });
+
+  it('calls other terms a change, whatever the amounts do', async () => {
+    const { body: supplier } = await api.request
+      .post('/api/suppliers')
+      .set(api.as('maker'))
+      .send({ code: 'TERMS', name: 'Invented terms', currency: 'EUR', taxRate: '0.2' })
+      .expect(201);
+    const own = { supplierId: supplier.id };
+    const file = 'code;unit;price;material;lead days\nT;each;5,00;ASH-4/4;7\n';
+    await apply((await send(file, { ...own, validFrom: '2026-01-01' })).id).expect(200);
+    const readAs = async (text: string, query: object = {}) => {
+      const read = await send(text, { ...own, validFrom: '2026-02-01', ...query });
+      await api.request.post(`/api/price-imports/${read.id}/discard`).set(api.as('maker')).expect(200);
+      return Object.entries(read.counts).find(([, count]) => count === 1)?.[0];
+    };
+    const row = (price: string, material = '', days = '7') =>
+      `code;unit;price;material;lead days\nT;each;${price};${material};${days}\n`;
+    expect(await readAs(row('5,0000'))).toBe('unchanged');
+    expect(await readAs(row('5,01'))).toBe('dearer');
+    expect(await readAs(row('4,99'))).toBe('cheaper');
+    expect(await readAs(row('4,99'), { currency: 'USD' })).toBe('changed');
+    expect(await readAs(row('4,99'), { taxIncluded: 'true' })).toBe('changed');
+    expect(await readAs(row('4,99'), { taxRate: '0.1' })).toBe('changed');
+    expect(await readAs(row('4,99'), { taxRecoverable: '0.5' })).toBe('changed');
+    expect(await readAs(row('5', '', '8'))).toBe('changed');
+    expect(await readAs(row('5', 'ASH-4/4'))).toBe('unchanged');
+
+    const inDollars = await send(row('6,00'), { ...own, validFrom: '2026-02-01', currency: 'USD' });
+    expect(await rowsOf(inDollars.id, 'changed')).toMatchObject([
+      { currency: 'USD', before: '5', beforeCurrency: 'EUR', line: { amount: '6' } },
+    ]);
+    const open = await api.request
+      .get('/api/price-imports')
+      .query({ supplierId: supplier.id, state: 'open' })
+      .set(api.as('read-only'))
+      .expect(200);
+    expect(open.body.items).toMatchObject([{ id: inDollars.id, status: 'previewed' }]);
+    const ended = await api.request
+      .get('/api/price-imports')
+      .query({ supplierId: supplier.id, state: 'ended', limit: 3 })
+      .set(api.as('read-only'))
+      .expect(200);
+    expect(ended.body.items.map(({ status }: { status: string }) => status)).toEqual(
+      Array(3).fill('discarded'),
+    );
+    const more = await api.request
+      .get('/api/price-imports')
+      .query({ supplierId: supplier.id, state: 'ended', cursor: ended.body.next })
+      .set(api.as('read-only'))
+      .expect(200);
+    expect(more.body.items.map(({ status }: { status: string }) => status).at(-1)).toBe('applied');
+    expect(more.body.items).toHaveLength(7);
+    await api.request.post(`/api/price-imports/${inDollars.id}/discard`).set(api.as('maker')).expect(200);
+  });
+
+  it('keeps apart what control characters would join, and refuses none of it', async () => {
+    const text = 'code;unit;price;description\nU\u001f1;each;1;a\u001fb\nU2;each;2;\u0001c\n';
+    const read = await send(text, { validFrom: '2026-02-02' });
+    expect(await rowsOf(read.id, 'new')).toMatchObject([
+      { line: { code: 'U 1', amount: '1', description: 'a b' } },
+      { line: { code: 'U2', amount: '2', description: 'c' } },
+    ]);
+    await api.request.post(`/api/price-imports/${read.id}/discard`).set(api.as('maker')).expect(200);
   });
 
   it('waits for a mapping it cannot guess and remembers it for the supplier', async () => {

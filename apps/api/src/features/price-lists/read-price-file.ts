@@ -5,7 +5,7 @@ import {
   type PriceMapping,
   placeColumns,
 } from '@scantling/costing';
-import { readTable, type TableRow, TableUnreadableError } from '@scantling/renderers';
+import { readTable, type Table, type TableRow, TableUnreadableError } from '@scantling/renderers';
 import type { Database } from '../../database/connect.ts';
 import {
   type ImportSettings,
@@ -13,9 +13,10 @@ import {
   PRICE_IMPORT_KIND,
   readRememberedMapping,
 } from './price-import-records.ts';
-import { RowStager } from './stage-rows.ts';
+import { stageGone } from './stage-prices.ts';
+import { RowReader, stageBatch } from './stage-rows.ts';
 
-const BATCH_ROWS = 1000;
+const BATCH_ROWS = 2500;
 const HEADER_SEARCH_ROWS = 20;
 
 /** The import was discarded while its file was read. */
@@ -44,12 +45,12 @@ function chooseMapping(
   return guessPriceMapping(headers);
 }
 
+type Note = { status?: string; phase?: string | null; settings?: ImportSettings; bytesRead?: number } & {
+  summary?: Record<string, number>;
+};
+
 /** Writes how far it is; what is no longer being read (discarded meanwhile) stops here. */
-async function note(
-  database: Database,
-  id: string,
-  data: { rowsRead?: number; status?: string; settings?: ImportSettings; summary?: Record<string, number> },
-): Promise<void> {
+async function note(database: Database, id: string, data: Note): Promise<void> {
   const { count } = await database.fileImport.updateMany({ where: { id, status: 'reading' }, data });
   if (count === 0) throw new ImportStopped();
 }
@@ -57,6 +58,25 @@ async function note(
 async function countChanges(database: Database, importId: string): Promise<Record<string, number>> {
   const groups = await database.fileImportRow.groupBy({ by: ['change'], where: { importId }, _count: true });
   return Object.fromEntries(groups.map(({ change, _count }) => [change, _count]));
+}
+
+/** Matches the columns by the first rows; says where the prices begin, and with which mapping they are read. */
+function matchColumns(
+  settings: ImportSettings,
+  table: Table,
+  remembered: PriceMapping | undefined,
+  first: readonly TableRow[],
+): { mapping: PriceMapping; begin: number } {
+  const start = first.slice(0, HEADER_SEARCH_ROWS).map(({ cells }) => cells);
+  const at = findHeaderRow(start, settings.mapping ?? remembered);
+  const headers = start[at] ?? [];
+  const mapping = chooseMapping(settings, remembered, headers);
+  const { format, decimalMark, separator = null, encoding = null } = table;
+  settings.headers = [...headers];
+  settings.mapping = mapping;
+  settings.missingColumns = missingColumns(mapping, headers);
+  settings.found = { format, decimalMark, separator, encoding };
+  return { mapping, begin: at + 1 };
 }
 
 async function readRows(database: Database, id: string): Promise<void> {
@@ -69,38 +89,45 @@ async function readRows(database: Database, id: string): Promise<void> {
   const remembered = await readRememberedMapping(database, terms.supplierId);
   const materials = await database.material.findMany({ select: { code: true } });
   const codes = new Set(materials.map(({ code }) => code));
-  let stager: RowStager | undefined;
+  let reader: RowReader | undefined;
   let rowsRead = 0;
-  for await (const batch of batchesOf(table.rows)) {
-    let rows = batch;
-    if (stager === undefined) {
-      const start = batch.slice(0, HEADER_SEARCH_ROWS).map(({ cells }) => cells);
-      const at = findHeaderRow(start, settings.mapping ?? remembered);
-      const headers = start[at] ?? [];
-      const mapping = chooseMapping(settings, remembered, headers);
-      settings.headers = [...headers];
-      settings.mapping = mapping;
-      settings.missingColumns = missingColumns(mapping, headers);
-      const { format, decimalMark, separator = null, encoding = null } = table;
-      settings.found = { format, decimalMark, separator, encoding };
-      if (settings.missingColumns.length > 0) return note(database, id, { status: 'waiting', settings });
-      rows = batch.slice(at + 1);
-      const places = placeColumns(mapping, headers);
-      const context = {
-        places,
-        decimalMark,
-        unit: mapping.unit,
-        isMaterial: (code: string) => codes.has(code),
-      };
-      stager = new RowStager(database, id, terms, context);
-      await note(database, id, { settings });
+  // One batch is written while the next is read.
+  let writing = Promise.resolve(true);
+  try {
+    for await (const batch of batchesOf(table.rows)) {
+      let rows = batch;
+      if (reader === undefined) {
+        const { mapping, begin } = matchColumns(settings, table, remembered, batch);
+        if (settings.missingColumns.length > 0)
+          return note(database, id, { status: 'waiting', phase: null, settings });
+        rows = batch.slice(begin);
+        const places = placeColumns(mapping, settings.headers);
+        const isMaterial = (code: string) => codes.has(code);
+        reader = new RowReader({ places, decimalMark: table.decimalMark, unit: mapping.unit, isMaterial });
+        await note(database, id, { settings, phase: 'reading' });
+      }
+      const read = reader.read(rows);
+      rowsRead += rows.length;
+      const progress = { rowsRead, bytesRead: table.bytesRead() };
+      if (!(await writing)) throw new ImportStopped();
+      writing = stageBatch(database, id, terms, read, progress);
+      // A failure is met at the next turn; until then it must not count as one that nobody handles.
+      writing.catch(() => undefined);
     }
-    await stager.stage(rows);
-    rowsRead += rows.length;
-    await note(database, id, { rowsRead });
+  } finally {
+    // What is under way ends first, so that nothing is written after this reading was given up.
+    await writing.catch(() => undefined);
   }
-  await stager?.stageGone();
-  await note(database, id, { status: 'previewed', rowsRead, summary: await countChanges(database, id) });
+  if (!(await writing)) throw new ImportStopped();
+  await note(database, id, { phase: 'comparing', bytesRead: found.bytesTotal });
+  // Thousands of new rows are unknown to the planner until they are counted.
+  await database.$executeRaw`analyze "FileImportRow" ("importId", change, code)`;
+  if (terms.isComplete) await stageGone(database, id, terms);
+  await note(database, id, {
+    status: 'previewed',
+    phase: null,
+    summary: await countChanges(database, id),
+  });
 }
 
 /**
@@ -117,7 +144,7 @@ export async function readPriceFile(database: Database, id: string): Promise<voi
       error instanceof TableUnreadableError ? error.message : 'The file could not be read. Send it again.';
     await database.fileImport.updateMany({
       where: { id, status: 'reading' },
-      data: { status: 'failed', problem, content: null },
+      data: { status: 'failed', phase: null, problem, content: null },
     });
     if (!(error instanceof TableUnreadableError)) throw error;
   }

@@ -2,20 +2,46 @@ import type { FileImport } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 import type { Services } from '../../services.ts';
 import { isKnownFile } from './begin-price-import.ts';
-import { findPriceImport, importSettingsSchema, WITHOUT_CONTENT } from './price-import-records.ts';
-import { rowsStaged, writePriceList } from './write-price-list.ts';
+import {
+  findPriceImport,
+  importSettingsSchema,
+  LONGEST_TAKING_OVER_MS,
+  WITHOUT_CONTENT,
+} from './price-import-records.ts';
+import { rowsStaged } from './priced-rows.ts';
+import { writePriceList } from './write-price-list.ts';
 
-const LONGEST_MS = 5 * 60_000;
+type Wanted = { leaveOutUnreadable: boolean; createdBy: string };
 
 /**
  * Makes a price list of a previewed import: whole or not at all, in one transaction. One that was applied before
  * changes nothing.
  * @throws RequestProblem not-found, import-not-ready, import-unreadable
  */
-export function takeOverPrices(
+export async function takeOverPrices(
+  services: Pick<Services, 'database' | 'clock'>,
+  id: string,
+  wanted: Wanted,
+): Promise<Omit<FileImport, 'content'>> {
+  const { database } = services;
+  // Said beforehand, in a step of its own: what the one below does is seen by nobody until it is done.
+  const underway = await database.fileImport.updateMany({
+    where: { id, status: 'previewed' },
+    data: { phase: 'taking-over' },
+  });
+  try {
+    return await takeOver(services, id, wanted);
+  } catch (error) {
+    if (underway.count > 0)
+      await database.fileImport.updateMany({ where: { id, phase: 'taking-over' }, data: { phase: null } });
+    throw error;
+  }
+}
+
+function takeOver(
   { database, clock }: Pick<Services, 'database' | 'clock'>,
   id: string,
-  wanted: { leaveOutUnreadable: boolean; createdBy: string },
+  wanted: Wanted,
 ): Promise<Omit<FileImport, 'content'>> {
   return database.$transaction(
     async (transaction) => {
@@ -50,10 +76,10 @@ export function takeOverPrices(
       await transaction.fileImportRow.deleteMany({ where: { importId: id } });
       return transaction.fileImport.update({
         where: { id },
-        data: { status: isKnown ? 'unchanged' : 'applied', settings, content: null },
+        data: { status: isKnown ? 'unchanged' : 'applied', phase: null, settings, content: null },
         omit: WITHOUT_CONTENT,
       });
     },
-    { timeout: LONGEST_MS, maxWait: 10_000 },
+    { timeout: LONGEST_TAKING_OVER_MS, maxWait: 10_000 },
   );
 }

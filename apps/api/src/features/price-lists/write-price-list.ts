@@ -1,18 +1,5 @@
-import type { PriceRow } from '@scantling/costing';
 import { Prisma } from '../../generated/prisma/client.ts';
 import type { ListTermsRecord } from './list-terms.ts';
-
-/** Rows as the columns "rowNumber" and row (a PriceRow as jsonb), for the statements that write a list. */
-export function rowsGiven(rows: readonly PriceRow[]): Prisma.Sql {
-  return Prisma.sql`select place::int as "rowNumber", value as row
-    from jsonb_array_elements(${JSON.stringify(rows)}::jsonb) with ordinality as given(value, place)`;
-}
-
-/** The readable rows of an import, in the same shape. */
-export function rowsStaged(importId: string): Prisma.Sql {
-  return Prisma.sql`select "rowNumber", data->'row' as row from "FileImportRow"
-    where "importId" = ${importId} and change not in ('gone', 'unreadable')`;
-}
 
 export interface ListOrigin {
   readonly createdBy: string;
@@ -21,38 +8,60 @@ export interface ListOrigin {
   readonly sourceSha256: string;
 }
 
-/** Every supplier's article in the rows; a description or material that a row leaves out stays as it was. */
-function writeItems(supplierId: string, rows: Prisma.Sql): Prisma.Sql {
+/**
+ * Ids of what comes with a list: a version 7 UUID may end in a counter (RFC 9562, 6.2), here the row of the file. They
+ * rise, so that 50,000 rows fill an index from its end rather than all over.
+ */
+function idsOf(listId: string): Prisma.Sql {
+  return Prisma.sql`left(${listId}, 24) || lpad(to_hex(given."rowNumber"), 12, '0')`;
+}
+
+/** One row for every article in the rows, with the material and the description that one of them gives. */
+function articlesIn(rows: Prisma.Sql): Prisma.Sql {
+  return Prisma.sql`
+    select named.code, named.description, named."rowNumber", material.id as "materialId"
+    from (
+      select distinct on (code) code, description, material, "rowNumber" from (${rows}) as given
+      order by code, material is null, description = '', "rowNumber"
+    ) as named
+    left join "Material" material on material.code = named.material`;
+}
+
+/** A description or material that the rows leave out stays as it was. */
+function changeArticles(supplierId: string, rows: Prisma.Sql): Prisma.Sql {
+  return Prisma.sql`
+    update "SupplierItem" item set
+      description = coalesce(nullif(given.description, ''), item.description),
+      "materialId" = coalesce(given."materialId", item."materialId")
+    from (${articlesIn(rows)}) as given
+    where item."supplierId" = ${supplierId} and item.code = given.code
+      and ((given.description <> '' and given.description <> item.description)
+        or (given."materialId" is not null and given."materialId" is distinct from item."materialId"))`;
+}
+
+function writeArticles(listId: string, supplierId: string, rows: Prisma.Sql): Prisma.Sql {
   return Prisma.sql`
     insert into "SupplierItem" (id, "supplierId", code, description, "materialId")
-    select gen_random_uuid()::text, ${supplierId}, named.code, named.description, material.id
-    from (
-      select distinct on (row->>'code') row->>'code' as code, row->>'description' as description,
-        row->>'material' as material
-      from (${rows}) as given
-      order by row->>'code', (row->>'material') is null, row->>'description' = '', "rowNumber"
-    ) as named
-    left join "Material" material on material.code = named.material
-    on conflict ("supplierId", code) do update set
-      description = case when excluded.description = '' then "SupplierItem".description else excluded.description end,
-      "materialId" = coalesce(excluded."materialId", "SupplierItem"."materialId")`;
+    select ${idsOf(listId)}, ${supplierId}, given.code, given.description, given."materialId"
+    from (${articlesIn(rows)}) as given
+    where not exists (
+      select 1 from "SupplierItem" known where known."supplierId" = ${supplierId} and known.code = given.code)`;
 }
 
 function writeLines(listId: string, supplierId: string, rows: Prisma.Sql): Prisma.Sql {
   return Prisma.sql`
     insert into "PriceLine" (id, "listId", "itemId", unit, "breakFrom", "breakKind", amount, "packSize",
       "minimumQuantity", "leadDays", "rowNumber")
-    select gen_random_uuid()::text, ${listId}, item.id, price.unit, price."from", price."breakKind", price.amount,
-      price."packSize", price."minimumQuantity", price."leadDays", given."rowNumber"
+    select ${idsOf(listId)}, ${listId}, item.id, given.unit, given."breakFrom", given."breakKind", given.amount,
+      given."packSize", given."minimumQuantity", given."leadDays", given."rowNumber"
     from (${rows}) as given
-    cross join lateral jsonb_to_record(given.row) as price(code text, unit text, "from" numeric, "breakKind" text,
-      amount numeric, "packSize" numeric, "minimumQuantity" numeric, "leadDays" int)
-    join "SupplierItem" item on item."supplierId" = ${supplierId} and item.code = price.code`;
+    join "SupplierItem" item on item."supplierId" = ${supplierId} and item.code = given.code`;
 }
 
 /**
  * Writes a list with all its lines; the database does the work, so that 50,000 rows never pass through here.
  * The caller's transaction makes it whole or not at all.
+ * @param rows as priced-rows.ts gives them
  * @returns the id of the list
  */
 export async function writePriceList(
@@ -61,7 +70,7 @@ export async function writePriceList(
   origin: ListOrigin,
   rows: Prisma.Sql,
 ): Promise<string> {
-  // Lists of one supplier follow each other: two at once would not know which came last.
+  // Lists of one supplier follow each other: two at once would not know which came last, or which articles are new.
   await transaction.$queryRaw`select id from "Supplier" where id = ${terms.supplierId} for update`;
   const { id } = await transaction.priceList.create({
     data: {
@@ -72,7 +81,8 @@ export async function writePriceList(
     },
     select: { id: true },
   });
-  await transaction.$executeRaw(writeItems(terms.supplierId, rows));
+  await transaction.$executeRaw(changeArticles(terms.supplierId, rows));
+  await transaction.$executeRaw(writeArticles(id, terms.supplierId, rows));
   await transaction.$executeRaw(writeLines(id, terms.supplierId, rows));
   return id;
 }
