@@ -1,4 +1,4 @@
-import type { CostColumn } from '@scantling/costing';
+import { type CostColumn, lineAt } from '@scantling/costing';
 import type { Figure, FigureTableBuilder } from '@scantling/figures';
 import { z } from 'zod';
 import { figureId } from '../figures.ts';
@@ -138,15 +138,16 @@ export function toColumn(column: CostColumn, table: FigureTableBuilder): z.outpu
     },
     materials: column.materials.map((line) => {
       const key = `${line.class}/${line.material.code}`;
+      const priced = lineAt(line.offer, line.bought.value);
       return {
         code: line.material.code,
         name: line.material.name,
         class: line.class,
         rule: line.rule,
         supplier: line.offer.supplierName,
-        listDate: line.offer.listDate,
-        priceLineId: line.offer.id,
-        priceListId: line.offer.listId ?? null,
+        listDate: priced.listDate,
+        priceLineId: priced.id,
+        priceListId: priced.listId ?? null,
         leadDays: line.offer.leadDays ?? null,
         needed: add(`${key}/needed`, line.needed),
         used: add(`${key}/used`, line.used),

@@ -1,3 +1,4 @@
+import { type DecimalLike, decimal } from '@scantling/decimals';
 import {
   complement,
   derive,
@@ -11,7 +12,7 @@ import {
 import type { Currency } from '@scantling/money';
 import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
-import type { Exchange, PriceBreak, PriceOffer, PurchaseTax } from './price-offer.ts';
+import type { Exchange, ListedLine, PriceBreak, PriceOffer, PurchaseTax } from './price-offer.ts';
 
 export interface Tier {
   readonly from: Figure<BaseUnit>;
@@ -48,6 +49,19 @@ export function offerSource(offer: PriceOffer, step?: PriceBreak): Source {
     record: listId === undefined ? `price-line:${id}` : `price-line:${listId}/${id}`,
   };
 }
+
+/**
+ * The line that says the price of the last unit when so much is bought: where a break holds on from an older list, that
+ * list's.
+ * @param quantity in the offer's unit
+ */
+export function lineAt(offer: PriceOffer, quantity: DecimalLike): ListedAt {
+  let line: ListedAt = offer;
+  for (const step of offer.breaks) if (decimal(quantity).gte(step.from)) line = step.line ?? offer;
+  return line;
+}
+
+type ListedAt = Pick<ListedLine, 'id' | 'listDate'> & Partial<Pick<ListedLine, 'listId'>>;
 
 function makeTiers(offer: PriceOffer): Tiers {
   const unit = PRICING_UNITS[offer.unit].baseUnit;

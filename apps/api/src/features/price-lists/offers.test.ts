@@ -1,4 +1,5 @@
-import { offersInForce } from '@scantling/costing';
+import { boughtCost, lineAt, offersInForce } from '@scantling/costing';
+import { input, toTable } from '@scantling/figures';
 import { NoExchangeRateError } from '@scantling/money';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startTestApplication, type TestApplication } from '../../../../../tests/api/application.ts';
@@ -49,12 +50,31 @@ describe('the offers for a material', () => {
       unit: 'board-foot',
       breaks: [
         { from: '0', amount: '6.8' },
-        { from: '100', amount: '5.9' },
+        // What holds on is named by the list it stands on.
+        { from: '100', amount: '5.9', line: { listDate: '2026-01-01', row: 2 } },
       ],
+      row: 1,
       leadDays: 9,
       tax: { isIncluded: false, rate: '0.2', recoverableShare: '1' },
     });
     expect(offers[0]).not.toHaveProperty('exchange');
+    const [newest] = offers;
+    if (newest === undefined) throw new Error('there is no offer');
+    expect([lineAt(newest, '99.9').listDate, lineAt(newest, 100).listDate]).toEqual([
+      '2026-02-01',
+      '2026-01-01',
+    ]);
+    const need = input({
+      key: 'need',
+      label: 'needed',
+      unit: 'bd ft',
+      value: '100',
+      source: { kind: 'entered', text: 'entered' },
+    });
+    const { figures } = toTable({ cost: boughtCost('ash', newest, need).cost }, { withDerivations: true });
+    const said = JSON.stringify(figures);
+    expect(said).toMatch(/of 2026-02-01, line 1 \(A\)/);
+    expect(said).toMatch(/of 2026-01-01, line 2 \(A\)/);
   });
 
   it('end with a later complete list that does not name them, and not with one that is not complete', async () => {

@@ -1,6 +1,7 @@
 import { writeWorkbook } from '@scantling/renderers';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startTestApplication, type TestApplication } from '../../../../../tests/api/application.ts';
+import { rowsOfChange, sendPriceList, untilRead } from '../../../../../tests/api/send-price-list.ts';
 
 let api: TestApplication;
 let supplierId: string;
@@ -24,34 +25,9 @@ beforeAll(async () => {
 
 afterAll(() => api.close());
 
-async function untilRead(id: string) {
-  for (let tries = 0; tries < 200; tries += 1) {
-    const { body } = await api.request.get(`/api/price-imports/${id}`).set(api.as('read-only')).expect(200);
-    if (body.status !== 'reading') return body;
-    await new Promise((resolve) => setTimeout(resolve, 25));
-  }
-  throw new Error('the import was not read in time');
-}
-
-async function send(text: string | Buffer, query: Record<string, string>) {
-  const { body } = await api.request
-    .post('/api/price-imports')
-    .query({ supplierId, ...query })
-    .set(api.as('bookkeeper'))
-    .attach('file', Buffer.from(text), 'list.csv')
-    .expect(202);
-  return untilRead(body.id);
-}
-
-async function rowsOf(id: string, change: string) {
-  const { body } = await api.request
-    .get(`/api/price-imports/${id}/rows`)
-    .query({ change })
-    .set(api.as('read-only'))
-    .expect(200);
-  return body.items;
-}
-
+const send = (content: string | Buffer, query: Record<string, string>) =>
+  sendPriceList(api, content, { supplierId, ...query });
+const rowsOf = (id: string, change: string) => rowsOfChange(api, id, change);
 const apply = (id: string, body: object = {}) =>
   api.request.post(`/api/price-imports/${id}/apply`).set(api.as('maker')).send(body);
 
@@ -162,70 +138,6 @@ describe('a price list from a file', () => {
     expect(await api.database.fileImportRow.count({ where: { importId: same.id } })).toBe(0);
   });
 
-  it('calls other terms a change, whatever the amounts do', async () => {
-    const { body: supplier } = await api.request
-      .post('/api/suppliers')
-      .set(api.as('maker'))
-      .send({ code: 'TERMS', name: 'Invented terms', currency: 'EUR', taxRate: '0.2' })
-      .expect(201);
-    const own = { supplierId: supplier.id };
-    const file = 'code;unit;price;material;lead days\nT;each;5,00;ASH-4/4;7\n';
-    await apply((await send(file, { ...own, validFrom: '2026-01-01' })).id).expect(200);
-    const readAs = async (text: string, query: object = {}) => {
-      const read = await send(text, { ...own, validFrom: '2026-02-01', ...query });
-      await api.request.post(`/api/price-imports/${read.id}/discard`).set(api.as('maker')).expect(200);
-      return Object.entries(read.counts).find(([, count]) => count === 1)?.[0];
-    };
-    const row = (price: string, material = '', days = '7') =>
-      `code;unit;price;material;lead days\nT;each;${price};${material};${days}\n`;
-    expect(await readAs(row('5,0000'))).toBe('unchanged');
-    expect(await readAs(row('5,01'))).toBe('dearer');
-    expect(await readAs(row('4,99'))).toBe('cheaper');
-    expect(await readAs(row('4,99'), { currency: 'USD' })).toBe('changed');
-    expect(await readAs(row('4,99'), { taxIncluded: 'true' })).toBe('changed');
-    expect(await readAs(row('4,99'), { taxRate: '0.1' })).toBe('changed');
-    expect(await readAs(row('4,99'), { taxRecoverable: '0.5' })).toBe('changed');
-    expect(await readAs(row('5', '', '8'))).toBe('changed');
-    expect(await readAs(row('5', 'ASH-4/4'))).toBe('unchanged');
-
-    const inDollars = await send(row('6,00'), { ...own, validFrom: '2026-02-01', currency: 'USD' });
-    expect(await rowsOf(inDollars.id, 'changed')).toMatchObject([
-      { currency: 'USD', before: '5', beforeCurrency: 'EUR', line: { amount: '6' } },
-    ]);
-    const open = await api.request
-      .get('/api/price-imports')
-      .query({ supplierId: supplier.id, state: 'open' })
-      .set(api.as('read-only'))
-      .expect(200);
-    expect(open.body.items).toMatchObject([{ id: inDollars.id, status: 'previewed' }]);
-    const ended = await api.request
-      .get('/api/price-imports')
-      .query({ supplierId: supplier.id, state: 'ended', limit: 3 })
-      .set(api.as('read-only'))
-      .expect(200);
-    expect(ended.body.items.map(({ status }: { status: string }) => status)).toEqual(
-      Array(3).fill('discarded'),
-    );
-    const more = await api.request
-      .get('/api/price-imports')
-      .query({ supplierId: supplier.id, state: 'ended', cursor: ended.body.next })
-      .set(api.as('read-only'))
-      .expect(200);
-    expect(more.body.items.map(({ status }: { status: string }) => status).at(-1)).toBe('applied');
-    expect(more.body.items).toHaveLength(7);
-    await api.request.post(`/api/price-imports/${inDollars.id}/discard`).set(api.as('maker')).expect(200);
-  });
-
-  it('keeps apart what control characters would join, and refuses none of it', async () => {
-    const text = 'code;unit;price;description\nU\u001f1;each;1;a\u001fb\nU2;each;2;\u0001c\n';
-    const read = await send(text, { validFrom: '2026-02-02' });
-    expect(await rowsOf(read.id, 'new')).toMatchObject([
-      { line: { code: 'U 1', amount: '1', description: 'a b' } },
-      { line: { code: 'U2', amount: '2', description: 'c' } },
-    ]);
-    await api.request.post(`/api/price-imports/${read.id}/discard`).set(api.as('maker')).expect(200);
-  });
-
   it('waits for a mapping it cannot guess and remembers it for the supplier', async () => {
     const odd = 'Kennung;Netto\nX-1;3,50\n';
     const read = await send(odd, { validFrom: '2026-05-01' });
@@ -239,7 +151,7 @@ describe('a price list from a file', () => {
       .set(api.as('maker'))
       .send({ columns: { code: 'Kennung', price: 'Netto' }, unit: 'each' })
       .expect(200);
-    expect(await untilRead(read.id)).toMatchObject({ status: 'previewed', counts: { new: 1, gone: 0 } });
+    expect(await untilRead(api, read.id)).toMatchObject({ status: 'previewed', counts: { new: 1, gone: 0 } });
     const later = await send('Netto;Kennung\n3,60;X-2\n', { validFrom: '2026-05-02' });
     expect(later).toMatchObject({ status: 'previewed', counts: { new: 1 }, mapping: { unit: 'each' } });
   });
@@ -250,7 +162,7 @@ describe('a price list from a file', () => {
       .set(api.as('maker'))
       .send({ supplierId, validFrom: '2026-05-03', text: 'code\tunit\tprice\nP-1\tsheet\t48.00\n' })
       .expect(202);
-    expect(await untilRead(body.id)).toMatchObject({
+    expect(await untilRead(api, body.id)).toMatchObject({
       status: 'previewed',
       counts: { new: 1 },
       found: { separator: '\t' },
@@ -300,6 +212,10 @@ describe('a price list from a file', () => {
     await api.database
       .$executeRaw`update "FileImport" set status = 'reading', "updatedAt" = now() - interval '1 hour' where id = ${read.id}`;
     await api.request.get(`/api/price-imports/${read.id}`).set(api.as('maker')).expect(200);
-    expect(await untilRead(read.id)).toMatchObject({ status: 'previewed', rowsRead: 1, counts: { new: 1 } });
+    expect(await untilRead(api, read.id)).toMatchObject({
+      status: 'previewed',
+      rowsRead: 1,
+      counts: { new: 1 },
+    });
   });
 });

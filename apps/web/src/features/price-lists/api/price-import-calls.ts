@@ -5,6 +5,7 @@ import {
   discardPriceImport,
   getPriceImport,
   listPriceImportRows,
+  listPriceImports,
   mapPriceImport,
   pastePriceImport,
   startPriceImport,
@@ -12,7 +13,7 @@ import {
 import type { PriceChange } from '@scantling/costing';
 import { infiniteQueryOptions, queryOptions, useMutation, useQueryClient } from '@tanstack/react-query';
 import { type CallableRoute, callApi } from '../../../lib/api-client.ts';
-import type { Draft } from '../../../lib/record-calls.ts';
+import { type Draft, everyItem } from '../../../lib/record-calls.ts';
 
 export type PriceImport = AnswerOf<typeof getPriceImport>;
 export type PriceImportRow = AnswerOf<typeof listPriceImportRows>['items'][number];
@@ -22,13 +23,48 @@ export type ListTerms = Omit<Draft<BodyOf<typeof pastePriceImport>>, 'text'>;
 
 const POLL_MS = 600;
 const ROWS_PER_PAGE = 200;
+const ENDED_PER_PAGE = 20;
+
+/** The server is at work on it: it changes without anybody doing anything. */
+export function isUnderway({ phase }: PriceImport): boolean {
+  return phase !== null;
+}
 
 /** An import; asked for again while it is read. */
 export const priceImportQuery = (id: string) =>
   queryOptions({
     queryKey: ['price-lists', 'import', id],
     queryFn: async ({ signal }) => (await callApi(getPriceImport, { params: { id }, signal })).value,
-    refetchInterval: ({ state }) => (state.data?.status === 'reading' ? POLL_MS : false),
+    refetchInterval: ({ state }) => (state.data && isUnderway(state.data) ? POLL_MS : false),
+  });
+
+/** Imports still to be decided, newest first; asked for again while one of them is read. */
+export const openImportsQuery = (supplierId?: string) =>
+  queryOptions({
+    queryKey: ['price-lists', 'imports', 'open', supplierId ?? ''],
+    queryFn: ({ signal }) =>
+      everyItem<PriceImport>(listPriceImports, { query: { supplierId, state: 'open' } }, signal),
+    refetchInterval: ({ state }) => (state.data?.some(isUnderway) ? POLL_MS : false),
+  });
+
+/** Imports that came to their end, newest first, page by page. */
+export const endedImportsQuery = (supplierId?: string) =>
+  infiniteQueryOptions({
+    queryKey: ['price-lists', 'imports', 'ended', supplierId ?? ''],
+    queryFn: async ({ signal, pageParam }) =>
+      (
+        await callApi(listPriceImports, {
+          query: {
+            state: 'ended',
+            limit: ENDED_PER_PAGE,
+            ...(supplierId === undefined ? {} : { supplierId }),
+            ...(pageParam === '' ? {} : { cursor: pageParam }),
+          },
+          signal,
+        })
+      ).value,
+    initialPageParam: '',
+    getNextPageParam: ({ next }) => next ?? undefined,
   });
 
 /** Rows of one kind, page by page: a list may have 50,000. */

@@ -5,8 +5,9 @@ import { ErrorNotice } from '../../../components/notices.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { Tabs } from '../../../components/tabs.tsx';
 import { formatNumber } from '../../../lib/format.ts';
-import { type PriceImport, useApplyPriceImport, useDiscardPriceImport } from '../api/price-import-calls.ts';
+import { type PriceImport, useApplyPriceImport } from '../api/price-import-calls.ts';
 import { CHANGE_ORDER, CHANGE_WORDS } from './change-words.ts';
+import { DropImport } from './drop-import.tsx';
 import { ImportRows } from './import-rows.tsx';
 import { MappingForm } from './mapping-form.tsx';
 
@@ -16,7 +17,6 @@ export function ImportPreview({ priceImport }: { readonly priceImport: PriceImpo
   const [isMapping, setIsMapping] = useState(false);
   const [isLeftOut, setIsLeftOut] = useState(false);
   const apply = useApplyPriceImport(id);
-  const discard = useDiscardPriceImport(id);
   const unreadable = counts.unreadable;
   const isBlocked = unreadable > 0 && !isLeftOut;
   const kinds = CHANGE_ORDER.filter((change) => counts[change] > 0);
@@ -31,7 +31,6 @@ export function ImportPreview({ priceImport }: { readonly priceImport: PriceImpo
     <>
       <Section title="Take it over" note="As one new list, whole or not at all.">
         {apply.isError && <ErrorNotice error={apply.error} />}
-        {discard.isError && <ErrorNotice error={discard.error} />}
         {unreadable > 0 && (
           <Checkbox
             label={
@@ -53,9 +52,7 @@ export function ImportPreview({ priceImport }: { readonly priceImport: PriceImpo
           >
             Take over these prices
           </Button>
-          <Button isPending={discard.isPending} onPress={() => discard.mutate(undefined)}>
-            Drop this import
-          </Button>
+          <DropImport importId={id} />
           <Button onPress={() => setIsMapping(true)}>Change the columns</Button>
           {isBlocked && (
             <span className="field-hint">

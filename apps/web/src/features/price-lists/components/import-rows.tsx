@@ -1,5 +1,7 @@
 import type { PriceChange } from '@scantling/costing';
 import { decimal } from '@scantling/decimals';
+import type { Currency } from '@scantling/money';
+import { PRICING_UNITS } from '@scantling/units';
 import { useInfiniteQuery } from '@tanstack/react-query';
 import { useMemo } from 'react';
 import { Button } from '../../../components/button.tsx';
@@ -7,7 +9,7 @@ import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
-import { formatNumber, formatPercent } from '../../../lib/format.ts';
+import { formatAmount, formatNumber, formatPercent } from '../../../lib/format.ts';
 import { type PriceImportRow, priceImportRowsQuery } from '../api/price-import-calls.ts';
 import { priceUnitWords } from './change-words.ts';
 
@@ -56,8 +58,11 @@ function rise({ line, before, change }: PriceImportRow): string | null {
 
 /** @param places decimal places of every price, so that the columns align */
 function readable(places: number): readonly DataColumn<PriceImportRow>[] {
-  const price = (text: string | null | undefined): string =>
-    text === null || text === undefined ? '–' : formatNumber(text, places, { places });
+  const price = (row: PriceImportRow, value: string | null | undefined, currency: Currency | null): string =>
+    typeof value !== 'string' || row.line === null
+      ? '–'
+      : formatAmount({ value, unit: `money/${PRICING_UNITS[row.line.unit].baseUnit}`, currency }, { places })
+          .number;
   return [
     ROW,
     { id: 'code', header: 'Code', width: 150, text: ({ line }) => line?.code ?? '–' },
@@ -75,7 +80,7 @@ function readable(places: number): readonly DataColumn<PriceImportRow>[] {
       header: 'Until now',
       width: 100,
       isNumeric: true,
-      text: ({ before }) => price(before),
+      text: (row) => price(row, row.before, row.beforeCurrency),
       sortBy: ({ before }) => (before === null ? null : decimal(before)),
     },
     {
@@ -83,7 +88,7 @@ function readable(places: number): readonly DataColumn<PriceImportRow>[] {
       header: 'Price',
       width: 100,
       isNumeric: true,
-      text: ({ line }) => price(line?.amount),
+      text: (row) => price(row, row.line?.amount, row.currency),
       sortBy: ({ line }) => (line === null ? null : decimal(line.amount)),
     },
     {

@@ -5,17 +5,42 @@ import { Loading, Progress } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { formatNumber } from '../../../lib/format.ts';
 import { type PriceImport, priceImportQuery } from '../api/price-import-calls.ts';
+import { DropImport } from '../components/drop-import.tsx';
 import { ImportPreview } from '../components/import-preview.tsx';
+import { PHASE_WORDS, shareRead } from '../components/import-words.ts';
 import { MappingForm } from '../components/mapping-form.tsx';
 
 const FORMATS = { csv: 'CSV', xlsx: 'XLSX' } as const;
 const MARKS = { point: '1.5', comma: '1,5' } as const;
 
+const rowsOf = ({ rowsRead }: PriceImport): string => `${formatNumber(rowsRead, 0)} rows`;
+
+/** How far the reading is; one may leave and come back, or drop it. */
+function Reading({ priceImport }: { readonly priceImport: PriceImport }) {
+  const percent = shareRead(priceImport);
+  const share = percent === undefined ? '' : `, ${percent} % of the file`;
+  return (
+    <Section
+      title={PHASE_WORDS[priceImport.phase ?? 'reading']}
+      note="It goes on when you leave this page; the price lists show it again."
+    >
+      <Progress
+        label={PHASE_WORDS[priceImport.phase ?? 'reading']}
+        text={`${rowsOf(priceImport)}${share}`}
+        {...(percent === undefined ? {} : { percent })}
+      />
+      <div className="form-acts">
+        <DropImport importId={priceImport.id} />
+      </div>
+    </Section>
+  );
+}
+
 function Stand({ priceImport }: { readonly priceImport: PriceImport }) {
   const again = <Link to="/price-lists/import">Import another list</Link>;
   switch (priceImport.status) {
     case 'reading':
-      return <Progress label="Reading" text={`${formatNumber(priceImport.rowsRead, 0)} rows`} />;
+      return <Reading priceImport={priceImport} />;
     case 'waiting':
       return (
         <Section
@@ -23,10 +48,15 @@ function Stand({ priceImport }: { readonly priceImport: PriceImport }) {
           note={`Still open: ${priceImport.missingColumns.join(', ')}. The answer is kept for this supplier.`}
         >
           <MappingForm priceImport={priceImport} />
+          <DropImport importId={priceImport.id} />
         </Section>
       );
     case 'previewed':
-      return <ImportPreview priceImport={priceImport} />;
+      return priceImport.phase === 'taking-over' ? (
+        <Progress label={PHASE_WORDS['taking-over']} text={rowsOf(priceImport)} />
+      ) : (
+        <ImportPreview priceImport={priceImport} />
+      );
     case 'applied':
       return (
         <EmptyState title="These prices are taken over." action={again}>
@@ -64,6 +94,7 @@ export function PriceImportScreen() {
           read.data
             ? [
                 { label: 'Prices hold from', value: read.data.validFrom },
+                { label: 'Currency', value: read.data.currency },
                 { label: 'Rows read', value: formatNumber(read.data.rowsRead, 0) },
                 { label: 'List', value: read.data.isComplete ? 'complete' : 'not complete' },
                 ...(found

@@ -11,6 +11,7 @@ import { formatNumber, formatPercent } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { type PriceList, priceListsQuery } from '../api/list-price-lists.ts';
 import { suppliersQuery } from '../api/list-suppliers.ts';
+import { ImportsSection } from '../components/imports-section.tsx';
 
 const COLUMNS: readonly DataColumn<PriceList>[] = [
   {
@@ -93,6 +94,7 @@ export function PriceListsScreen() {
           }
         />
       )}
+      <ImportsSection supplierId={supplier} suppliers={suppliers.data ?? []} />
     </Sheet>
   );
 }
