@@ -1,5 +1,5 @@
 import type { Paper } from '@scantling/quoting';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { cleanText } from './clean-text.ts';
 import { drawnCharacters } from './font-files.ts';
 import { createPaperRenderer } from './paper-renderer.ts';
@@ -7,6 +7,9 @@ import { flatTags, type ReadPdf, readPdf } from './samples/read-pdf.ts';
 import { SAMPLE_DELIVERY_NOTE, SAMPLE_PAPERS, SAMPLE_RECEIPT } from './samples/sample-papers.ts';
 import { sampleQuote } from './samples/sample-quote.ts';
 import { SAMPLE_PHOTOGRAPH, SAMPLE_PICTURES } from './samples/sample-workshop.ts';
+
+// A thread and its fonts take their time on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const renderer = createPaperRenderer();
 afterAll(() => renderer.close());
@@ -100,6 +103,37 @@ describe.each(['a4', 'letter'] as const)('a quote on %s', (size) => {
     expect(read.pages.map((page, at) => plain(page).includes(`Page ${at + 1} of ${length}`))).toEqual(
       read.pages.map(() => true),
     );
+  });
+});
+
+describe('the window of the envelope', () => {
+  // DIN 5008 form B: the field is 85 x 45 mm, 20 mm from the left and 45 mm from the top; nothing else stands in it.
+  const DIN = { left: 20, right: 105, top: 45, bottom: 90 };
+  // A #10 envelope is 9 1/2 x 4 1/8 in, its window 4 1/2 x 1 1/8 in, 7/8 in from the left and 1/2 in from the bottom
+  // (sizes of the envelope trade, from memory). Letter folded in three lies at the bottom of it, so that the window
+  // begins 1 1/2 in + (11 in / 3 - 2 1/8 in) = 2.04 in below the upper edge; sideways the paper slides by 1 in.
+  const NUMBER_TEN = { left: 22.2, right: 111.1, top: 51.8, bottom: 80.4 };
+
+  it.each([
+    ['a4', DIN],
+    ['letter', NUMBER_TEN],
+  ] as const)('on %s shows the addressee, whole, and only the sender besides', async (size, window) => {
+    const paper = sampleQuote({ size });
+    const addressee = [...paper.addressee, 'Reading hall, second floor', 'Zedland'];
+    const { placed } = await open({ ...paper, addressee });
+    const inside = placed.filter(
+      ({ left, right, top, bottom }) =>
+        right > window.left && left < window.right && bottom > window.top && top < window.bottom,
+    );
+    const whole = inside.filter(
+      ({ left, right, top, bottom }) =>
+        left >= window.left && right <= window.right && top >= window.top && bottom <= window.bottom,
+    );
+    const shown = plain(whole.map(({ text }) => text).join(' '));
+    for (const line of addressee) expect(shown).toContain(plain(line));
+    const sender = [paper.letterhead.name, ...paper.letterhead.address].join(' · ');
+    const allowed = plain([sender, ...addressee].join(' '));
+    for (const { text } of inside) expect(allowed).toContain(plain(text));
   });
 });
 

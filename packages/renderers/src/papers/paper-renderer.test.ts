@@ -1,7 +1,7 @@
 import { once } from 'node:events';
 import { Worker } from 'node:worker_threads';
 import type { Paper } from '@scantling/quoting';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { PaperNotMadeError, PaperPictureError, PapersBusyError, PaperTooSlowError } from './paper-errors.ts';
 import { createPaperRenderer } from './paper-renderer.ts';
 import { readPdf } from './samples/read-pdf.ts';
@@ -9,6 +9,9 @@ import { SAMPLE_RECEIPT } from './samples/sample-papers.ts';
 import { sampleQuote } from './samples/sample-quote.ts';
 import { SAMPLE_PICTURES } from './samples/sample-workshop.ts';
 import { startTypesettingThread } from './typesetting-thread.ts';
+
+// A thread and its fonts take their time on a busy machine.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 const renderer = createPaperRenderer();
 afterAll(() => renderer.close());

@@ -7,6 +7,15 @@ export interface Tag {
   readonly children: readonly Tag[];
 }
 
+/** A piece of text and its box in millimetres from the upper left corner of the paper. */
+export interface PlacedText {
+  readonly text: string;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
 export interface ReadPdf {
   readonly title: string;
   readonly language: string;
@@ -16,6 +25,8 @@ export interface ReadPdf {
   readonly sizes: readonly (readonly [width: number, height: number])[];
   /** The text of each page in the order it stands in the file. */
   readonly pages: readonly string[];
+  /** Where each piece of text of the first page begins. */
+  readonly placed: readonly PlacedText[];
   readonly tags: readonly Tag[];
   readonly links: readonly string[];
   readonly fonts: readonly { readonly name: string; readonly isEmbedded: boolean }[];
@@ -48,6 +59,25 @@ export function flatTags(tags: readonly Tag[]): Tag[] {
   return tags.flatMap((tag) => [tag, ...flatTags(tag.children)]);
 }
 
+const MM_PER_POINT = 25.4 / 72;
+
+function placeOf(
+  { str, transform, width, height }: { str: string; transform: unknown[]; width: number; height: number },
+  pageHeight: number,
+): PlacedText {
+  // The matrix of PDF: the last two numbers are the place of the baseline from the lower left corner, in points.
+  const [x, y] = transform.slice(4).map(Number);
+  const left = (x ?? 0) * MM_PER_POINT;
+  const baseline = (pageHeight - (y ?? 0)) * MM_PER_POINT;
+  return {
+    text: str,
+    left,
+    right: left + width * MM_PER_POINT,
+    top: baseline - height * MM_PER_POINT,
+    bottom: baseline,
+  };
+}
+
 /** Opens a PDF with an independent reader. */
 export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
   const task = getDocument({ data: bytes.slice(), verbosity: 0, useSystemFonts: false });
@@ -58,6 +88,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     const sizes: [number, number][] = [];
     const pages: string[] = [];
     const tags: Tag[] = [];
+    const placed: PlacedText[] = [];
     const links: string[] = [];
     const fonts = new Map<string, boolean>();
     for (let number = 1; number <= document.numPages; number += 1) {
@@ -65,6 +96,9 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
       const { width, height } = page.getViewport({ scale: 1 });
       sizes.push([width, height]);
       const content = await page.getTextContent();
+      if (number === 1)
+        for (const item of content.items)
+          if ('str' in item && item.str.trim() !== '') placed.push(placeOf(item, height));
       pages.push(
         content.items.map((item) => ('str' in item ? `${item.str}${item.hasEOL ? '\n' : ''}` : '')).join(''),
       );
@@ -84,6 +118,7 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
       isTagged: mark?.Marked === true,
       sizes,
       pages,
+      placed,
       tags,
       links,
       fonts: [...fonts].map(([name, isEmbedded]) => ({ name, isEmbedded })),
