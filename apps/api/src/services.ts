@@ -1,6 +1,8 @@
+import type { PaperRenderer } from '@scantling/renderers';
 import type { Config } from './config.ts';
 import type { Database } from './database/connect.ts';
 import type { Auth } from './sign-in/auth.ts';
+import type { FailedAttempts } from './sign-in/failed-attempts.ts';
 
 /** What handlers work with. Clock and randomness come in, so that tests can hold them still. */
 export type Services = Readonly<{
@@ -10,4 +12,9 @@ export type Services = Readonly<{
   /** Cryptographically strong bytes. */
   random: (size: number) => Buffer;
   auth: Auth;
+  /** Sets papers; its thread starts with the first. */
+  papers: PaperRenderer;
+  /** All requests by clients' links, and those whose link was none of ours, by network address. */
+  offerReads: FailedAttempts;
+  offerMisses: FailedAttempts;
 }>;

@@ -53,6 +53,11 @@ import { editMaterial } from './materials/edit-material.ts';
 import { getMaterial } from './materials/get-material.ts';
 import { listMaterials } from './materials/list-materials.ts';
 import { removeMaterial } from './materials/remove-material.ts';
+import { acceptOffer } from './offers/accept-offer.ts';
+import { declineOffer } from './offers/decline-offer.ts';
+import { getOfferPaper } from './offers/get-offer-paper.ts';
+import { getOfferPicture } from './offers/get-offer-picture.ts';
+import { readOffer } from './offers/read-offer.ts';
 import { createOverheadAmount } from './overhead/create-overhead-amount.ts';
 import { editOverheadAmount } from './overhead/edit-overhead-amount.ts';
 import { getOverheadAmount } from './overhead/get-overhead-amount.ts';
@@ -80,6 +85,22 @@ import { listSupplierItems } from './price-lists/list-supplier-items.ts';
 import { mapPriceImport } from './price-lists/map-price-import.ts';
 import { pastePriceImport } from './price-lists/paste-price-import.ts';
 import { startPriceImport } from './price-lists/start-price-import.ts';
+import { acceptQuote } from './quotes/accept-quote.ts';
+import { addToQuote } from './quotes/add-to-quote.ts';
+import { compareQuote } from './quotes/compare-quote.ts';
+import { createQuote } from './quotes/create-quote.ts';
+import { declineQuote } from './quotes/decline-quote.ts';
+import { editQuoteDraft } from './quotes/edit-quote-draft.ts';
+import { getQuote } from './quotes/get-quote.ts';
+import { getQuoteRevision } from './quotes/get-quote-revision.ts';
+import { listQuotes } from './quotes/list-quotes.ts';
+import { removeQuoteDraft } from './quotes/remove-quote-draft.ts';
+import { renewOfferLink } from './quotes/renew-offer-link.ts';
+import { reviseQuote } from './quotes/revise-quote.ts';
+import { sendQuote } from './quotes/send-quote.ts';
+import { withdrawQuote } from './quotes/withdraw-quote.ts';
+import { workOutQuote } from './quotes/work-out-quote.ts';
+import { workOutQuoteLine } from './quotes/work-out-quote-line.ts';
 import { getHealth } from './service/get-health.ts';
 import { getReadiness } from './service/get-readiness.ts';
 import { getSession } from './sign-in/get-session.ts';
@@ -212,4 +233,25 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   machineHourRate,
   overheadRate,
   resaw,
+  acceptOffer,
+  declineOffer,
+  getOfferPaper,
+  getOfferPicture,
+  readOffer,
+  acceptQuote,
+  addToQuote,
+  compareQuote,
+  createQuote,
+  declineQuote,
+  editQuoteDraft,
+  getQuote,
+  getQuoteRevision,
+  listQuotes,
+  removeQuoteDraft,
+  renewOfferLink,
+  reviseQuote,
+  sendQuote,
+  withdrawQuote,
+  workOutQuote,
+  workOutQuoteLine,
 ];

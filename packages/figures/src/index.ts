@@ -1,3 +1,4 @@
+export * from './compare.ts';
 export * from './derive.ts';
 export * from './figure.ts';
 export * from './input.ts';

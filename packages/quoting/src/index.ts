@@ -2,4 +2,5 @@ export * from './early-price/index.ts';
 export { QuotingInputError } from './input-error.ts';
 export * from './paper/index.ts';
 export * from './quote/index.ts';
+export * from './quote-paper/index.ts';
 export * from './quote-totals/index.ts';

@@ -53,6 +53,11 @@ import { answerEditMaterial } from './materials/edit-material.ts';
 import { answerGetMaterial } from './materials/get-material.ts';
 import { answerListMaterials } from './materials/list-materials.ts';
 import { answerRemoveMaterial } from './materials/remove-material.ts';
+import { answerAcceptOffer } from './offers/accept-offer.ts';
+import { answerDeclineOffer } from './offers/decline-offer.ts';
+import { answerGetOfferPaper } from './offers/get-offer-paper.ts';
+import { answerGetOfferPicture } from './offers/get-offer-picture.ts';
+import { answerReadOffer } from './offers/read-offer.ts';
 import { answerCreateOverheadAmount } from './overhead/create-overhead-amount.ts';
 import { answerEditOverheadAmount } from './overhead/edit-overhead-amount.ts';
 import { answerGetOverheadAmount } from './overhead/get-overhead-amount.ts';
@@ -80,6 +85,22 @@ import { answerListSupplierItems } from './price-lists/list-supplier-items.ts';
 import { answerMapPriceImport } from './price-lists/map-price-import.ts';
 import { answerPastePriceImport } from './price-lists/paste-price-import.ts';
 import { answerStartPriceImport } from './price-lists/start-price-import.ts';
+import { answerAcceptQuote } from './quotes/accept-quote.ts';
+import { answerAddToQuote } from './quotes/add-to-quote.ts';
+import { answerCompareQuote } from './quotes/compare-quote.ts';
+import { answerCreateQuote } from './quotes/create-quote.ts';
+import { answerDeclineQuote } from './quotes/decline-quote.ts';
+import { answerEditQuoteDraft } from './quotes/edit-quote-draft.ts';
+import { answerGetQuote } from './quotes/get-quote.ts';
+import { answerGetQuoteRevision } from './quotes/get-quote-revision.ts';
+import { answerListQuotes } from './quotes/list-quotes.ts';
+import { answerRemoveQuoteDraft } from './quotes/remove-quote-draft.ts';
+import { answerRenewOfferLink } from './quotes/renew-offer-link.ts';
+import { answerReviseQuote } from './quotes/revise-quote.ts';
+import { answerSendQuote } from './quotes/send-quote.ts';
+import { answerWithdrawQuote } from './quotes/withdraw-quote.ts';
+import { answerWorkOutQuote } from './quotes/work-out-quote.ts';
+import { answerWorkOutQuoteLine } from './quotes/work-out-quote-line.ts';
 import { answerGetHealth } from './service/get-health.ts';
 import { answerGetReadiness } from './service/get-readiness.ts';
 import { answerGetSession } from './sign-in/get-session.ts';
@@ -212,4 +233,25 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerMachineHourRate,
   answerOverheadRate,
   answerResaw,
+  answerAcceptOffer,
+  answerDeclineOffer,
+  answerGetOfferPaper,
+  answerGetOfferPicture,
+  answerReadOffer,
+  answerAcceptQuote,
+  answerAddToQuote,
+  answerCompareQuote,
+  answerCreateQuote,
+  answerDeclineQuote,
+  answerEditQuoteDraft,
+  answerGetQuote,
+  answerGetQuoteRevision,
+  answerListQuotes,
+  answerRemoveQuoteDraft,
+  answerRenewOfferLink,
+  answerReviseQuote,
+  answerSendQuote,
+  answerWithdrawQuote,
+  answerWorkOutQuote,
+  answerWorkOutQuoteLine,
 ];

@@ -176,6 +176,11 @@ export const PROBLEM_TABLE = {
     title: 'Not signed in',
     mend: 'Sign in, or send an API token as "Authorization: Bearer ...".',
   },
+  'offer-closed': {
+    status: 409,
+    title: 'This offer cannot be answered any more',
+    mend: 'Ask the workshop that sent it.',
+  },
   'origin-refused': {
     status: 403,
     title: 'The request came from another site',

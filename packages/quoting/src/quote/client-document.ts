@@ -7,26 +7,20 @@ import {
   type QuoteTotals,
   quoteTotals,
 } from '../quote-totals/index.ts';
-import type { DraftLine, DraftPart, QuoteDraft, QuoteKind } from './quote-draft.ts';
-
-/** A picture as it was when the offer was sent: its bytes are kept under their SHA-256. */
-export interface DocumentPicture {
-  readonly sha256: string;
-  readonly alternative: string;
-}
+import type { DraftLine, DraftPart, QuoteDraft, QuoteKind, ShownPicture } from './quote-draft.ts';
 
 /** Who offers, as the letterhead said when it was sent. */
 export interface DocumentWorkshop {
   readonly name: string;
   readonly addressLines: readonly string[];
-  readonly email: string;
+  readonly email: string | null;
   readonly phone: string;
-  readonly web: string;
+  readonly website: string;
   readonly taxNumber: string;
   readonly registration: string;
   readonly bankLines: readonly string[];
   readonly footer: string;
-  readonly logo: DocumentPicture | null;
+  readonly logo: ShownPicture | null;
   readonly paperSize: 'a4' | 'letter';
 }
 
@@ -44,7 +38,7 @@ export interface DocumentLine {
   readonly amount: string;
   readonly tax: string;
   readonly choice: LineChoice;
-  readonly pictures: readonly DocumentPicture[];
+  readonly pictures: readonly ShownPicture[];
 }
 
 /** Totals as decimal text, for one set of choices. */
@@ -82,7 +76,7 @@ export interface ClientDocument {
   readonly schedule: readonly DraftPart[];
   readonly promisedOn: string | null;
   readonly terms: string;
-  readonly pictures: readonly DocumentPicture[];
+  readonly pictures: readonly ShownPicture[];
   /** With nothing chosen. */
   readonly totals: StatedTotals;
 }
@@ -109,17 +103,8 @@ export function statedTotals(totals: QuoteTotals): StatedTotals {
   };
 }
 
-/**
- * The client's document of a draft whose totals have been worked out with nothing chosen.
- * @param pictures every picture the draft names, by id
- */
-export function clientDocument(
-  draft: QuoteDraft,
-  totals: QuoteTotals,
-  facts: DocumentFacts,
-  pictures: ReadonlyMap<string, DocumentPicture>,
-): ClientDocument {
-  const shown = (ids: readonly string[]) => ids.flatMap((id) => pictures.get(id) ?? []);
+/** The client's document of a draft whose totals have been worked out with nothing chosen. */
+export function clientDocument(draft: QuoteDraft, totals: QuoteTotals, facts: DocumentFacts): ClientDocument {
   const { intro, currency, priceMode, taxes, discount, schedule, promisedOn, terms } = draft;
   const lines = draft.lines.flatMap((line): DocumentLine[] => {
     const worked = totals.lines.find((one) => one.line.id === line.id);
@@ -137,7 +122,7 @@ export function clientDocument(
         amount: worked.amount.value.toString(),
         tax: line.tax,
         choice: line.choice,
-        pictures: shown(line.pictures),
+        pictures: line.pictures,
       },
     ];
   });
@@ -152,7 +137,7 @@ export function clientDocument(
     schedule,
     promisedOn,
     terms,
-    pictures: shown(draft.pictures),
+    pictures: draft.pictures,
     totals: statedTotals(totals),
   };
 }

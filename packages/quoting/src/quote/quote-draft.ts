@@ -9,6 +9,12 @@ export const DUE_TIMES = ['on-acceptance', 'during-work', 'on-delivery', 'after-
 /** When a part of the total is to be paid. */
 export type DueTime = (typeof DUE_TIMES)[number];
 
+/** A picture by the SHA-256 of its bytes, with what it says to somebody who does not see it. */
+export interface ShownPicture {
+  readonly sha256: string;
+  readonly alternativeText: string;
+}
+
 interface LineBase {
   readonly id: string;
   readonly description: string;
@@ -16,8 +22,7 @@ interface LineBase {
   /** Id of one of the draft's taxes. */
   readonly tax: string;
   readonly choice: LineChoice;
-  /** Ids of pictures shown with it. */
-  readonly pictures: readonly string[];
+  readonly pictures: readonly ShownPicture[];
 }
 
 /** Pieces of a design at the net price of a cost sheet, as it is until the quote is sent. */
@@ -65,5 +70,5 @@ export interface QuoteDraft {
   /** Days it holds from the day it is sent. */
   readonly validDays: number;
   readonly terms: string;
-  readonly pictures: readonly string[];
+  readonly pictures: readonly ShownPicture[];
 }

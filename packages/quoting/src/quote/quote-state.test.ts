@@ -22,6 +22,8 @@ describe('the states of a quote', () => {
         'draft edit draft',
         'draft remove draft',
         'draft send sent',
+        ...['sent', 'accepted', 'declined', 'withdrawn', 'superseded'].map((one) => `${one} compare ${one}`),
+        'expired compare sent',
         'sent renew-link sent',
         'sent accept accepted',
         'sent decline declined',

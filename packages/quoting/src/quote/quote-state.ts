@@ -23,14 +23,16 @@ export const QUOTE_ACTS = [
   'revise',
   'supersede',
   'add',
+  'compare',
 ] as const;
-/** What can be done with a revision; `supersede` is what sending a newer one does to it. */
+/** What can be done with a revision; `supersede` is what sending a newer one does to it, `compare` looks only. */
 export type QuoteAct = (typeof QUOTE_ACTS)[number];
 
 /** The state after each act that a state allows. */
 const TRANSITIONS: Readonly<Record<QuoteState, Readonly<Partial<Record<QuoteAct, StoredQuoteState>>>>> = {
   draft: { edit: 'draft', remove: 'draft', send: 'sent' },
   sent: {
+    compare: 'sent',
     'renew-link': 'sent',
     accept: 'accepted',
     decline: 'declined',
@@ -38,11 +40,17 @@ const TRANSITIONS: Readonly<Record<QuoteState, Readonly<Partial<Record<QuoteAct,
     revise: 'sent',
     supersede: 'superseded',
   },
-  expired: { decline: 'declined', withdraw: 'withdrawn', revise: 'sent', supersede: 'superseded' },
-  accepted: { add: 'accepted' },
-  declined: { revise: 'declined', supersede: 'superseded' },
-  withdrawn: { revise: 'withdrawn', supersede: 'superseded' },
-  superseded: {},
+  expired: {
+    compare: 'sent',
+    decline: 'declined',
+    withdraw: 'withdrawn',
+    revise: 'sent',
+    supersede: 'superseded',
+  },
+  accepted: { compare: 'accepted', add: 'accepted' },
+  declined: { compare: 'declined', revise: 'declined', supersede: 'superseded' },
+  withdrawn: { compare: 'withdrawn', revise: 'withdrawn', supersede: 'superseded' },
+  superseded: { compare: 'superseded' },
 };
 
 const MENDS: Readonly<Record<QuoteState, string>> = {
@@ -66,6 +74,7 @@ const ACT_WORDS: Readonly<Record<QuoteAct, string>> = {
   revise: 'be revised',
   supersede: 'be replaced',
   add: 'get an addition',
+  compare: 'be compared with today',
 };
 
 /** Thrown when the state of a quote does not allow what was asked: says the state and what to do instead. */

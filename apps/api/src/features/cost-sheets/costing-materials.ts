@@ -6,7 +6,6 @@ import {
   type MaterialForm,
   type PriceOffer,
 } from '@scantling/costing';
-import type { Database } from '../../database/connect.ts';
 import type { Material as MaterialRow, Prisma, Supplier } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 
@@ -22,7 +21,7 @@ function codesIn(bill: Bill): string[] {
 }
 
 /** The records behind a bill's materials; a family brings all its members. */
-export async function materialRows(database: Database, bill: Bill): Promise<Row[]> {
+export async function materialRows(database: Prisma.TransactionClient, bill: Bill): Promise<Row[]> {
   const codes = codesIn(bill);
   return database.material.findMany({
     where: { OR: [{ code: { in: codes } }, { family: { in: codes } }] },

@@ -1,6 +1,6 @@
-import { type CostSheetInput, EMPTY_BILL } from '@scantling/costing';
+import { type Bill, type CostSheetInput, EMPTY_BILL } from '@scantling/costing';
 import { isCurrency } from '@scantling/money';
-import type { Database } from '../../database/connect.ts';
+import type { Prisma } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 import { findDesign } from '../designs/design-records.ts';
 import { offersFor } from '../price-lists/offers.ts';
@@ -9,11 +9,15 @@ import { shopRates } from '../workshop/shop-rates.ts';
 import type { CostSheetAnswer } from './cost-sheet-records.ts';
 import { materialRows, toCostingMaterial } from './costing-materials.ts';
 
-/** Everything a cost sheet rests on, as it is now: bill, prices of its date, shop rates. */
+/**
+ * Everything a cost sheet rests on, as it is now: bill, prices of its date, shop rates.
+ * @param keptBill a bill to cost instead of the design's newest one
+ */
 export async function gatherInput(
-  database: Database,
+  database: Prisma.TransactionClient,
   sheet: Pick<CostSheetAnswer, 'designId' | 'basis' | 'onDate' | 'quantities' | 'terms'>,
   today: string,
+  keptBill?: Bill,
 ): Promise<CostSheetInput> {
   const workshop = await database.workshop.findUnique({ where: { id: 1 }, select: { currency: true } });
   if (workshop === null || !isCurrency(workshop.currency)) {
@@ -29,7 +33,7 @@ export async function gatherInput(
   }
   const { currency } = workshop;
   const onDate = sheet.onDate ?? today;
-  const bill = (await findDesign(database, sheet.designId))?.bill ?? EMPTY_BILL;
+  const bill = keptBill ?? (await findDesign(database, sheet.designId))?.bill ?? EMPTY_BILL;
   const rows = await materialRows(database, bill);
   const offers = await offersFor(
     database,

@@ -1,0 +1,1 @@
+export { quotePaper } from './quote-paper.ts';
