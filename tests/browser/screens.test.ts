@@ -13,6 +13,7 @@ const SCREENS = [
   '/designs',
   '/cost-sheets',
   '/clients',
+  '/mail',
   '/price-lists',
   '/materials',
   '/suppliers',

@@ -36,6 +36,12 @@ export const INDEX_ENTRIES: readonly IndexEntry[] = [
   },
   { label: 'Clients', to: '/clients', group: 'selling', purpose: 'Whom pieces are made for' },
   {
+    label: 'Mail',
+    to: '/mail',
+    group: 'selling',
+    purpose: 'What was written to people, and what became of it',
+  },
+  {
     label: 'Price lists',
     to: '/price-lists',
     group: 'prices',

@@ -7,6 +7,7 @@ import { clientRoutes } from './routes/client-routes.tsx';
 import { costSheetRoutes } from './routes/cost-sheet-routes.tsx';
 import { designRoutes } from './routes/design-routes.tsx';
 import { labourGradeRoutes } from './routes/labour-grade-routes.tsx';
+import { mailRoutes } from './routes/mail-routes.tsx';
 import { materialRoutes } from './routes/material-routes.tsx';
 import { overheadRoutes } from './routes/overhead-routes.tsx';
 import { peopleRoutes } from './routes/people-routes.tsx';
@@ -26,6 +27,7 @@ const routeTree = rootRoute.addChildren([
     ...userRoutes,
     ...peopleRoutes,
     ...clientRoutes,
+    ...mailRoutes,
     ...overheadRoutes,
     ...labourGradeRoutes,
     ...workshopRoutes,
