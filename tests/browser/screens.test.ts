@@ -22,6 +22,8 @@ const SCREENS = [
   '/labour-grades',
   '/overhead',
   '/workshop',
+  '/workshop?part=letterhead',
+  '/workshop?part=quoting',
   '/people',
   '/users',
   '/api-tokens',

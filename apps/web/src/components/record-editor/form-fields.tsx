@@ -32,16 +32,17 @@ function RowsField({ spec, values, onChange, errorFor, isReadOnly }: RowsFieldPr
         <div className="form-row" key={`${spec.name} ${String(at)}`}>
           <div className="field-grid">
             {spec.cells.map((cell) => (
-              <FormCell
-                key={cell.name}
-                spec={cell}
-                value={row[cell.name] ?? ''}
-                error={errorFor(`${spec.name}.${at}.${cell.name}`)}
-                isReadOnly={isReadOnly}
-                onChange={(value) =>
-                  onChange(rows.map((one, place) => (place === at ? { ...one, [cell.name]: value } : one)))
-                }
-              />
+              <div key={cell.name} className={cell.isWide ? 'field-wide' : undefined}>
+                <FormCell
+                  spec={cell}
+                  value={row[cell.name] ?? ''}
+                  error={errorFor(`${spec.name}.${at}.${cell.name}`)}
+                  isReadOnly={isReadOnly}
+                  onChange={(value) =>
+                    onChange(rows.map((one, place) => (place === at ? { ...one, [cell.name]: value } : one)))
+                  }
+                />
+              </div>
             ))}
           </div>
           {!isReadOnly && (

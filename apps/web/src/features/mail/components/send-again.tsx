@@ -47,14 +47,16 @@ export function SendAgain({ mail }: { readonly mail: Mail }) {
         {resend.isError && <ErrorNotice error={resend.error} errors={unplaced} />}
         <FieldGroup>
           <TextInput label="Name" value={name} onChange={setName} error={errorFor('to.name')} />
-          <TextInput
-            label="E-mail address"
-            type="email"
-            value={address}
-            onChange={setAddress}
-            error={errorFor('to') ?? errorFor('to.address')}
-            isRequired
-          />
+          <div className="field-wide">
+            <TextInput
+              label="E-mail address"
+              type="email"
+              value={address}
+              onChange={setAddress}
+              error={errorFor('to') ?? errorFor('to.address')}
+              isRequired
+            />
+          </div>
         </FieldGroup>
         <div className="form-acts">
           <Button

@@ -31,6 +31,7 @@ function Attachments({ mail }: { readonly mail: Mail }) {
 
 function Way({ mail }: { readonly mail: Mail }) {
   const steps: readonly (readonly [string, React.ReactNode])[] = [
+    ['To', mailboxWords(mail.to)],
     ['From', mail.sentFrom ?? 'as MAIL_FROM says when it is sent'],
     ['Answers go to', mail.replyTo ?? 'the address it comes from'],
     ['Attempts', String(mail.attempts)],
@@ -86,7 +87,7 @@ export function MailScreen() {
           mail
             ? [
                 { label: 'State', value: stateWords(mail) },
-                { label: 'To', value: mailboxWords(mail.to) },
+                { label: 'To', value: mail.to.name || mail.to.address },
                 { label: 'Written', value: momentWords(mail.createdAt) },
                 { label: 'Sent', value: momentWords(mail.sentAt) },
               ]

@@ -27,10 +27,13 @@ const TAX_CATEGORY_WORDS: Readonly<Record<TaxCategoryCode, string>> = {
   O: 'O – outside the scope of tax',
 };
 
+const WIDE = ['tradingName', 'website', 'registration', 'footer'];
+
 const field = (name: string, label: string, hint?: string): FieldSpec => ({
   name: `${LETTERHEAD}.${name}`,
   label,
   kind: 'text',
+  isWide: WIDE.includes(name),
   ...(hint === undefined ? {} : { hint }),
 });
 
@@ -52,6 +55,7 @@ export function letterheadGroups(workshopName: string): readonly GroupSpec[] {
           name: `${LETTERHEAD}.email`,
           label: 'E-mail address',
           kind: 'email',
+          isWide: true,
           hint: 'Answers to mails of the program go here',
         },
         field('phone', 'Telephone'),
@@ -121,7 +125,7 @@ export function quotingGroups(values: FormValues, year: number): readonly GroupS
           kind: 'rows',
           hint: 'Shares of the total with tax; the rest falls due at the end',
           cells: [
-            { name: 'label', label: 'Due', kind: 'text', isRequired: true },
+            { name: 'label', label: 'Due', kind: 'text', isRequired: true, isWide: true },
             { name: 'share', label: 'Share', kind: 'decimal', suffix: '%', isRequired: true },
           ],
           fresh: { label: '', share: '' },
@@ -145,6 +149,7 @@ export function quotingGroups(values: FormValues, year: number): readonly GroupS
               name: 'exemptionReason',
               label: 'Why no tax is charged',
               kind: 'text',
+              isWide: true,
               hint: 'Printed; for all but S and Z',
             },
           ],

@@ -1,4 +1,5 @@
 import { editWorkshop, type Workshop } from '@scantling/contracts';
+import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
@@ -24,8 +25,7 @@ interface WorkshopFormProps {
 }
 
 const PARTS = { shop: 'Shop', letterhead: 'Letterhead', quoting: 'Quotes and papers' } as const;
-type Part = keyof typeof PARTS;
-const PART_NAMES = ['shop', 'letterhead', 'quoting'] as const satisfies readonly Part[];
+const PART_NAMES = ['shop', 'letterhead', 'quoting'] as const;
 
 /** What the workshop decides once for all its cost sheets and papers, in parts that are saved together. */
 export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
@@ -34,7 +34,8 @@ export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
   const [theirs, setTheirs] = useState<ApiAnswer<Workshop> | null>(null);
   const mayEdit = useMayCall(editWorkshop);
   const save = useEditWorkshop();
-  const [part, setPart] = useState<Part>('shop');
+  const { part = 'shop' } = useSearch({ from: '/shell/workshop' });
+  const navigate = useNavigate();
   const groupsOf = {
     shop: workshopGroups(base.value.settings, values),
     letterhead: letterheadGroups(base.value.name),
@@ -89,7 +90,13 @@ export function WorkshopForm({ read, readAgain }: WorkshopFormProps) {
       <Tabs
         label="Parts of the settings"
         selected={part}
-        onSelect={(id) => setPart(PART_NAMES.find((name) => name === id) ?? 'shop')}
+        onSelect={(id) =>
+          void navigate({
+            to: '/workshop',
+            search: id === 'letterhead' || id === 'quoting' ? { part: id } : {},
+            replace: true,
+          })
+        }
         items={PART_NAMES.map((name) => ({
           id: name,
           label: PARTS[name],
