@@ -1,5 +1,6 @@
 import { type Contract, getSession, mayCall } from '@scantling/contracts';
 import type { Currency } from '@scantling/money';
+import type { LengthSystem } from '@scantling/units';
 import { useQuery } from '@tanstack/react-query';
 import { callApi } from './api-client.ts';
 
@@ -21,4 +22,9 @@ export function useMayCall(contract: Pick<Contract, 'roles'>): boolean {
 /** The currency the workshop reckons in, or '' before the session is known. */
 export function useCurrency(): Currency | '' {
   return useSession()?.workshop?.currency ?? '';
+}
+
+/** How the workshop reads lengths where a design does not say; metric before the session is known. */
+export function useLengthSystem(): LengthSystem {
+  return useSession()?.workshop?.unitSystem ?? 'metric';
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { defineContract } from '../contract.ts';
+import { unitSystemSchema } from '../designs/design.ts';
 import { currencySchema } from '../figures.ts';
 import { roleSchema } from '../roles.ts';
 
@@ -22,7 +23,9 @@ export const getSession = defineContract({
         isDemo: z.boolean(),
       })
       .nullable(),
-    workshop: z.strictObject({ name: z.string(), currency: currencySchema }).nullable(),
+    workshop: z
+      .strictObject({ name: z.string(), currency: currencySchema, unitSystem: unitSystemSchema })
+      .nullable(),
     needsSetUp: z.boolean(),
     canUseDemo: z
       .boolean()
@@ -37,7 +40,7 @@ export const getSession = defineContract({
         kind: 'user',
         isDemo: false,
       },
-      workshop: { name: 'Ashdown Joinery', currency: 'EUR' },
+      workshop: { name: 'Ashdown Joinery', currency: 'EUR', unitSystem: 'metric' },
       needsSetUp: false,
       canUseDemo: false,
     },

@@ -6,7 +6,7 @@ import { isDemoSignInAllowed } from '../../sign-in/demo-rule.ts';
 export const answerGetSession = handle(getSession, async ({ actor, services, request }) => {
   const { database, config } = services;
   const [workshop, users, demoUsers] = await Promise.all([
-    database.workshop.findFirst({ select: { name: true, currency: true } }),
+    database.workshop.findFirst({ select: { name: true, currency: true, unitSystem: true } }),
     database.user.count(),
     database.user.count({ where: { isDemo: true } }),
   ]);
@@ -16,7 +16,11 @@ export const answerGetSession = handle(getSession, async ({ actor, services, req
     // A visitor learns nothing about the workshop.
     workshop:
       isKnown && workshop !== null && isCurrency(workshop.currency)
-        ? { name: workshop.name, currency: workshop.currency }
+        ? {
+            name: workshop.name,
+            currency: workshop.currency,
+            unitSystem: workshop.unitSystem === 'imperial' ? ('imperial' as const) : ('metric' as const),
+          }
         : null,
     needsSetUp: users === 0,
     canUseDemo: demoUsers > 0 && isDemoSignInAllowed(request, config),

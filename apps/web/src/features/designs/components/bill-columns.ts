@@ -1,10 +1,11 @@
 import { formatLength, type LengthSystem } from '@scantling/units';
 import type { Choice } from '../../../components/choice-list.tsx';
 import { type CellReading, choiceNamed, type EditColumn } from '../../../components/edit-grid/edit-column.ts';
+import { lengthText } from '../../../lib/length-text.ts';
 import type { RecordChoices } from '../api/list-bill-choices.ts';
 import type { BillDraft } from './bill-draft.ts';
 import { BILL_FIELDS, type BillField, type BillKind, type ChoiceSource } from './bill-fields.ts';
-import { furtherText, typedLength, unitOf } from './bill-text.ts';
+import { furtherText, unitOf } from './bill-text.ts';
 import { readValue, Unreadable } from './read-row.ts';
 
 /** Everything a value of the bill can be chosen from. */
@@ -52,7 +53,7 @@ function readTyped(field: BillField, text: string, system: LengthSystem): CellRe
   try {
     const value = readValue(field, text, system);
     if (field.form !== 'length') return { text };
-    return { text: typedLength(String(value), system), note: lengthNote(String(value), system) };
+    return { text: lengthText(String(value), system), note: lengthNote(String(value), system) };
   } catch (error) {
     if (!(error instanceof Unreadable)) throw error;
     return { error: { message: error.message, mend: error.mend } };

@@ -1,5 +1,5 @@
-import { decimal } from '@scantling/decimals';
-import { APPROXIMATION_MARK, formatLength, type LengthSystem } from '@scantling/units';
+import type { LengthSystem } from '@scantling/units';
+import { lengthText } from '../../../lib/length-text.ts';
 import { toPercent } from '../../../lib/percent.ts';
 import type { BillField, BillRow } from './bill-fields.ts';
 
@@ -13,20 +13,13 @@ function valueAt(row: BillRow, path: string): unknown {
     );
 }
 
-/** A length as it is typed back: exact; where no fraction is, in millimetres. */
-export function typedLength(mm: string, system: LengthSystem): string {
-  if (system === 'metric') return decimal(mm).toFixed();
-  const written = formatLength(mm, system, { denominator: 64 });
-  return written.startsWith(APPROXIMATION_MARK) ? `${decimal(mm).toFixed()} mm` : written;
-}
-
 function textOf(row: BillRow, field: BillField, system: LengthSystem): string {
   const value = valueAt(row, field.path);
   if (value === undefined || value === null || value === false) return '';
   if (value === true) return 'yes';
   if (Array.isArray(value)) return value.join(' ');
   const text = String(value);
-  if (field.form === 'length') return typedLength(text, system);
+  if (field.form === 'length') return lengthText(text, system);
   return field.form === 'percent' ? toPercent(text) : text;
 }
 

@@ -3,8 +3,9 @@ import type { Bill, Part } from '@scantling/costing';
 import { parseLength } from '@scantling/units';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { lengthText } from '../../../lib/length-text.ts';
 import { BILL_FIELDS, BILL_KINDS } from './bill-fields.ts';
-import { furtherText, rowCells, typedLength } from './bill-text.ts';
+import { furtherText, rowCells } from './bill-text.ts';
 import { readRow } from './read-row.ts';
 
 const LIPPED: Part = {
@@ -84,7 +85,7 @@ describe('a row in its form', () => {
           const rest = (millionths % 1_000_000).toString().padStart(6, '0').replace(/0+$/, '');
           const length = rest === '' ? mm : `${mm}.${rest}`;
           const unit = system === 'metric' ? 'mm' : 'in';
-          expect(parseLength(typedLength(length, system), unit).toFixed()).toBe(length);
+          expect(parseLength(lengthText(length, system), unit).toFixed()).toBe(length);
         },
       ),
     );

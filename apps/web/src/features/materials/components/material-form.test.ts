@@ -35,22 +35,35 @@ const OIL: Material = {
   version: 1,
 };
 
-describe('the fields of a material', () => {
-  it('come back as they were, a finish included', () => {
-    const { id: _id, isDemo: _demo, version: _version, ...fields } = OIL;
-    expect(createMaterial.body.parse(materialInput(materialValues(OIL)))).toEqual(fields);
-    expect(
-      createMaterial.body.parse(materialInput(materialValues({ ...OIL, finish: null }))).finish,
-    ).toBeNull();
+const BOARD: Material = {
+  ...OIL,
+  code: 'OAK-4/4',
+  form: 'rough-lumber',
+  nominalThicknessMm: '25.4',
+  surfacedThicknessMm: '20.6375',
+  finish: null,
+};
+
+describe.each(['metric', 'imperial'] as const)('the fields of a material, lengths %s', (system) => {
+  it.each([OIL, BOARD])('come back as they were, a finish included: $code', (material) => {
+    const { id: _id, isDemo: _demo, version: _version, ...fields } = material;
+    expect(createMaterial.body.parse(materialInput(materialValues(material, system), system))).toEqual(
+      fields,
+    );
   });
 
   it('are those its form has', () => {
-    const groups = materialGroups([]);
-    const rough = shownNames(groups, { ...materialValues(null), form: 'rough-lumber' });
+    const groups = materialGroups([], system);
+    const rough = shownNames(groups, { ...materialValues(null, system), form: 'rough-lumber' });
     expect(rough).toContain('quarter');
     expect(rough).not.toContain('packContent');
-    const oil = shownNames(groups, materialValues(OIL));
+    const oil = shownNames(groups, materialValues(OIL, system));
     expect(oil).toContain('finish.selfHeatingRags');
     expect(oil).not.toContain('yieldFactor');
   });
+});
+
+it('shows the sizes of a material in exact inches', () => {
+  const values = materialValues(BOARD, 'imperial');
+  expect([values.nominalThicknessMm, values.surfacedThicknessMm]).toEqual(['1"', '13/16"']);
 });

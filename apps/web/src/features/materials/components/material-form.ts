@@ -1,5 +1,6 @@
 import type { BodyOf, createMaterial, Material } from '@scantling/contracts';
 import { MATERIAL_FORMS, type MaterialForm } from '@scantling/costing';
+import type { LengthSystem } from '@scantling/units';
 import type { Choice } from '../../../components/choice-list.tsx';
 import {
   type FieldSpec,
@@ -8,6 +9,7 @@ import {
   isTicked,
   textOf,
 } from '../../../components/record-editor/field-spec.ts';
+import { lengthText, readLengthText } from '../../../lib/length-text.ts';
 import { fromPercent, optionalDecimal, toPercent } from '../../../lib/percent.ts';
 import type { Draft } from '../../../lib/record-calls.ts';
 import { FORM_WORDS } from './material-words.ts';
@@ -23,25 +25,30 @@ const isOf =
     forms.some((form) => form === values.form);
 const isFinish = (values: FormValues): boolean => isTicked(values, 'isFinish');
 
-const SIZES: readonly FieldSpec[] = (
+const SIZES = [
   [
-    ['nominalThicknessMm', 'Thickness it is sold by', ['rough-lumber'], '4/4 is 25.4'],
-    ['surfacedThicknessMm', 'Once both faces are planed', ['rough-lumber'], ''],
-    ['thicknessMm', 'Thickness as it measures', SIZED, ''],
-    ['widthMm', 'Width', SIZED, ''],
-    ['lengthMm', 'Length', SIZED, ''],
-  ] as const
-).map(([name, label, forms, hint]) => ({
-  name,
-  label,
-  kind: 'decimal',
-  suffix: 'mm',
-  isShown: isOf(forms),
-  ...(hint === '' ? {} : { hint }),
-}));
+    'nominalThicknessMm',
+    'Thickness it is sold by',
+    ['rough-lumber'],
+    { metric: '4/4 is 25.4', imperial: '4/4 is 1' },
+  ],
+  ['surfacedThicknessMm', 'Once both faces are planed', ['rough-lumber'], null],
+  ['thicknessMm', 'Thickness as it measures', SIZED, { metric: '', imperial: 'Such as 23/32, or 18 mm' }],
+  ['widthMm', 'Width', SIZED, null],
+  ['lengthMm', 'Length', SIZED, null],
+] as const;
+
+function sizeFields(system: LengthSystem): readonly FieldSpec[] {
+  return SIZES.map(([name, label, forms, hints]) => {
+    const hint = hints?.[system] ?? '';
+    const shown = { name, label, isShown: isOf(forms), ...(hint === '' ? {} : { hint }) };
+    // A decimal field offers digits only on a phone, and inches are written with a stroke.
+    return system === 'metric' ? { ...shown, kind: 'decimal', suffix: 'mm' } : { ...shown, kind: 'text' };
+  });
+}
 
 /** The fields a material of the chosen form has. */
-export function materialGroups(suppliers: readonly Choice[]) {
+export function materialGroups(suppliers: readonly Choice[], system: LengthSystem) {
   const groups: readonly GroupSpec[] = [
     {
       legend: 'What it is',
@@ -76,7 +83,7 @@ export function materialGroups(suppliers: readonly Choice[]) {
     {
       legend: 'What costing needs',
       fields: [
-        ...SIZES,
+        ...sizeFields(system),
         { name: 'densityKgM3', label: 'Density', kind: 'decimal', suffix: 'kg/m³' },
         {
           name: 'yieldFactor',
@@ -100,8 +107,8 @@ export function materialGroups(suppliers: readonly Choice[]) {
           label: 'Content of a board',
           kind: 'decimal',
           suffix: 'bd ft',
-          isShown: isOf(['rough-lumber']),
-          hint: 'Where the yard sells whole boards only',
+          isShown: isOf(WOOD),
+          hint: 'Board feet of one board as the yard counts it',
         },
       ],
     },
@@ -145,19 +152,11 @@ export function materialGroups(suppliers: readonly Choice[]) {
 }
 
 const TEXTS = ['family', 'species', 'grade', 'quarter'] as const;
-const MEASURES = [
-  'nominalThicknessMm',
-  'surfacedThicknessMm',
-  'thicknessMm',
-  'widthMm',
-  'lengthMm',
-  'densityKgM3',
-  'packContent',
-  'boardContent',
-] as const;
+const MEASURES = ['densityKgM3', 'packContent', 'boardContent'] as const;
+const LENGTHS = SIZES.map(([name]) => name);
 const SHARES = ['yieldFactor', 'offcutValueShare'] as const;
 
-export function materialValues(material: Material | null): FormValues {
+export function materialValues(material: Material | null, system: LengthSystem): FormValues {
   const finish = material?.finish;
   return {
     code: material?.code ?? '',
@@ -166,6 +165,7 @@ export function materialValues(material: Material | null): FormValues {
     preferredSupplierId: material?.preferredSupplierId ?? '',
     notes: material?.notes ?? '',
     ...Object.fromEntries([...TEXTS, ...MEASURES].map((name) => [name, material?.[name] ?? ''])),
+    ...Object.fromEntries(LENGTHS.map((name) => [name, lengthText(material?.[name] ?? null, system)])),
     ...Object.fromEntries(SHARES.map((name) => [name, toPercent(material?.[name] ?? '')])),
     isFinish: finish !== null && finish !== undefined,
     'finish.volumeSolids': toPercent(finish?.volumeSolids ?? ''),
@@ -177,7 +177,10 @@ export function materialValues(material: Material | null): FormValues {
 }
 
 /** What the form says; fields that do not concern the form keep what they held. */
-export function materialInput(values: FormValues): Draft<BodyOf<typeof createMaterial>> {
+export function materialInput(
+  values: FormValues,
+  system: LengthSystem,
+): Draft<BodyOf<typeof createMaterial>> {
   const orNull = (name: string): string | null => textOf(values, name) || null;
   const share = (name: string): string | null => orNull(name) && fromPercent(textOf(values, name));
   return {
@@ -186,6 +189,9 @@ export function materialInput(values: FormValues): Draft<BodyOf<typeof createMat
     form: textOf(values, 'form'),
     ...Object.fromEntries(TEXTS.map((name) => [name, orNull(name)])),
     ...Object.fromEntries(MEASURES.map((name) => [name, optionalDecimal(textOf(values, name))])),
+    ...Object.fromEntries(
+      LENGTHS.map((name) => [name, readLengthText(textOf(values, name), system) || null]),
+    ),
     ...Object.fromEntries(SHARES.map((name) => [name, share(name)])),
     preferredSupplierId: orNull('preferredSupplierId'),
     finish: isFinish(values)

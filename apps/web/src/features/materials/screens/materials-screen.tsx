@@ -1,16 +1,19 @@
 import type { Material } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
+import { exactLength, type LengthSystem } from '@scantling/units';
 import { Link, useNavigate } from '@tanstack/react-router';
+import { useMemo } from 'react';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { RecordList } from '../../../components/record-editor/record-list.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { formatNumber } from '../../../lib/format.ts';
+import { useLengthSystem } from '../../../lib/use-session.ts';
 import { materialCalls } from '../api/material-calls.ts';
 import { FORM_WORDS } from '../components/material-words.ts';
 
 const thickness = (row: Material): string | null => row.thicknessMm ?? row.nominalThicknessMm;
 
-const COLUMNS: readonly DataColumn<Material>[] = [
+const columnsIn = (system: LengthSystem): readonly DataColumn<Material>[] => [
   {
     id: 'name',
     header: 'Material',
@@ -28,12 +31,12 @@ const COLUMNS: readonly DataColumn<Material>[] = [
   { id: 'grade', header: 'Grade', width: 120, text: (row) => row.grade ?? '–' },
   {
     id: 'thickness',
-    header: 'Thickness, mm',
+    header: 'Thickness',
     width: 130,
     isNumeric: true,
     text: (row) => {
       const found = thickness(row);
-      return found === null ? '–' : formatNumber(found, 2);
+      return found === null ? '–' : exactLength(found, system);
     },
     sortBy: (row) => {
       const found = thickness(row);
@@ -52,13 +55,15 @@ const COLUMNS: readonly DataColumn<Material>[] = [
 
 export function MaterialsScreen() {
   const navigate = useNavigate();
+  const system = useLengthSystem();
+  const columns = useMemo(() => columnsIn(system), [system]);
   return (
     <Sheet>
       <SheetHeader title="Materials" />
       <RecordList
         calls={materialCalls}
         label="Materials"
-        columns={COLUMNS}
+        columns={columns}
         newLink={
           <Link to="/materials/new" className="button button-main">
             New material

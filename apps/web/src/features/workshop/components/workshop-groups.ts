@@ -2,21 +2,32 @@ import type { WorkshopSettings } from '@scantling/contracts';
 import type { MaterialForm } from '@scantling/costing';
 import { CURRENCIES } from '@scantling/money';
 import { type FormValues, type GroupSpec, textOf } from '../../../components/record-editor/field-spec.ts';
-import { type PoolName, shownForms } from './workshop-values.ts';
+import { type PoolName, shownForms, WRITTEN_IN } from './workshop-values.ts';
 import { AVERAGE_INVESTMENT_WORDS, BASE_WORDS, choicesOf, FORM_WORDS } from './workshop-words.ts';
 
-const MM = { kind: 'decimal', suffix: 'mm' } as const;
+/** A decimal field offers digits only on a phone, and inches are written with a stroke. */
+function lengthKind(values: FormValues) {
+  return textOf(values, WRITTEN_IN) === 'imperial'
+    ? ({ kind: 'text' } as const)
+    : ({ kind: 'decimal', suffix: 'mm' } as const);
+}
 const PERCENT = { kind: 'decimal', suffix: '%' } as const;
 
-function formGroup(form: MaterialForm): GroupSpec {
+function formGroup(form: MaterialForm, values: FormValues): GroupSpec {
+  const lengths = lengthKind(values);
   const at = `settings.forms.${form}`;
   return {
     legend: `Cutting from ${FORM_WORDS[form].toLowerCase()}`,
     fields: [
-      { name: `${at}.lengthAllowance`, label: 'Added to lengths', ...MM },
-      { name: `${at}.widthAllowance`, label: 'Added to widths', ...MM },
-      { name: `${at}.thicknessAllowance`, label: 'Added to thicknesses', ...MM },
-      { name: `${at}.yieldFactor`, label: 'Yield', ...PERCENT, hint: 'What ends up in parts' },
+      { name: `${at}.lengthAllowance`, label: 'Added to lengths', ...lengths },
+      { name: `${at}.widthAllowance`, label: 'Added to widths', ...lengths },
+      { name: `${at}.thicknessAllowance`, label: 'Added to thicknesses', ...lengths },
+      {
+        name: `${at}.yieldFactor`,
+        label: 'Yield',
+        ...PERCENT,
+        hint: 'Rough parts as a share of what is bought: 80 % is 20 % waste of what is bought, or 25 % added to the need',
+      },
       {
         name: `${at}.offcutValueShare`,
         label: 'Value of offcuts',
@@ -117,17 +128,22 @@ export function workshopGroups(settings: WorkshopSettings, values: FormValues): 
     {
       legend: 'Saw cuts',
       fields: [
-        { name: 'settings.kerf', label: 'Kerf', ...MM, hint: 'Width of a saw cut' },
-        { name: 'settings.resawKerf', label: 'Lost to a resaw cut', ...MM, hint: 'With its re-jointing' },
+        { name: 'settings.kerf', label: 'Kerf', ...lengthKind(values), hint: 'Width of a saw cut' },
+        {
+          name: 'settings.resawKerf',
+          label: 'Lost to a resaw cut',
+          ...lengthKind(values),
+          hint: 'With its re-jointing',
+        },
         {
           name: 'settings.resawCleanUp',
           label: 'Clean-up before resawing',
-          ...MM,
+          ...lengthKind(values),
           hint: 'Off both outer faces together',
         },
       ],
     },
-    ...shownForms(settings).map(formGroup),
+    ...shownForms(settings).map((form) => formGroup(form, values)),
     poolGroup('workshopOverhead', 'Workshop overhead', values, currency),
     poolGroup('administrationOverhead', 'Administration overhead', values, currency),
   ];

@@ -40,3 +40,17 @@ test('a half filled form of material goes to the server, which names the field',
     'settings.forms.sheet.yieldFactor',
   ]);
 });
+
+test('lengths of a workshop in inches stand in exact inches and come back as they were', () => {
+  const workshop = {
+    ...exampleWorkshop,
+    unitSystem: 'imperial' as const,
+    settings: { ...exampleWorkshop.settings, kerf: '3.175', resawKerf: '4' },
+  };
+  const values = workshopValues(workshop);
+  expect([values['settings.kerf'], values['settings.resawKerf']]).toEqual(['1/8"', '4 mm']);
+  expect(workshopInput(values).settings).toEqual(workshop.settings);
+  // Chosen millimetres hold from the next reading on; what stands on the form is still inches.
+  const changed = workshopInput({ ...values, unitSystem: 'metric' });
+  expect([changed.unitSystem, changed.settings.kerf]).toEqual(['metric', '3.175']);
+});

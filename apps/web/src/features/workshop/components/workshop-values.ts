@@ -1,12 +1,15 @@
 import type { Workshop, WorkshopSettings } from '@scantling/contracts';
 import { MATERIAL_FORMS, type MaterialForm } from '@scantling/costing';
 import { isCurrency } from '@scantling/money';
+import type { LengthSystem } from '@scantling/units';
 import { type FormValues, textOf } from '../../../components/record-editor/field-spec.ts';
+import { lengthText, readLengthText } from '../../../lib/length-text.ts';
 import { fromPercent, plainDecimal, toPercent } from '../../../lib/percent.ts';
 import type { WorkshopBody } from '../api/edit-workshop.ts';
 import { letterheadInput, letterheadValues, quotingInput, quotingValues } from './paper-values.ts';
 import { BASE_WORDS, CUT_FORMS } from './workshop-words.ts';
 
+export const WRITTEN_IN = 'lengthsWrittenIn';
 export const POOLS = ['workshopOverhead', 'administrationOverhead'] as const;
 export type PoolName = (typeof POOLS)[number];
 type PoolSettings = WorkshopSettings[PoolName];
@@ -19,12 +22,16 @@ export function shownForms(settings: WorkshopSettings): readonly MaterialForm[] 
   );
 }
 
-function formValues(form: MaterialForm, settings: FormSettings | undefined): FormValues {
+function formValues(
+  form: MaterialForm,
+  settings: FormSettings | undefined,
+  system: LengthSystem,
+): FormValues {
   const at = `settings.forms.${form}`;
   return {
-    [`${at}.lengthAllowance`]: settings?.lengthAllowance ?? '',
-    [`${at}.widthAllowance`]: settings?.widthAllowance ?? '',
-    [`${at}.thicknessAllowance`]: settings?.thicknessAllowance ?? '',
+    [`${at}.lengthAllowance`]: lengthText(settings?.lengthAllowance ?? null, system),
+    [`${at}.widthAllowance`]: lengthText(settings?.widthAllowance ?? null, system),
+    [`${at}.thicknessAllowance`]: lengthText(settings?.thicknessAllowance ?? null, system),
     [`${at}.yieldFactor`]: settings === undefined ? '' : toPercent(settings.yieldFactor),
     [`${at}.offcutValueShare`]: settings === undefined ? '' : toPercent(settings.offcutValueShare),
   };
@@ -45,29 +52,38 @@ export function workshopValues({ name, currency, unitSystem, settings }: Worksho
     name,
     currency,
     unitSystem,
+    // What the lengths on the form are written in, whatever is chosen for later.
+    [WRITTEN_IN]: unitSystem,
     'settings.floorCostPerM2': settings.floorCostPerM2,
     'settings.electricityPerKwh': settings.electricityPerKwh,
     'settings.priceAgeDays': String(settings.priceAgeDays),
-    'settings.kerf': settings.kerf,
-    'settings.resawKerf': settings.resawKerf,
-    'settings.resawCleanUp': settings.resawCleanUp,
+    'settings.kerf': lengthText(settings.kerf, unitSystem),
+    'settings.resawKerf': lengthText(settings.resawKerf, unitSystem),
+    'settings.resawCleanUp': lengthText(settings.resawCleanUp, unitSystem),
     'settings.interestRate': toPercent(settings.interestRate),
     'settings.insuranceTaxRate': toPercent(settings.insuranceTaxRate),
     'settings.averageInvestment': settings.averageInvestment,
-    ...Object.assign({}, ...shownForms(settings).map((form) => formValues(form, settings.forms[form]))),
+    ...Object.assign(
+      {},
+      ...shownForms(settings).map((form) => formValues(form, settings.forms[form], unitSystem)),
+    ),
     ...letterheadValues(settings.letterhead),
     ...quotingValues(settings.quoting),
     ...Object.assign({}, ...POOLS.map((pool) => poolValues(pool, settings[pool]))),
   };
 }
 
+function systemOf(values: FormValues, name: string): LengthSystem {
+  return textOf(values, name) === 'imperial' ? 'imperial' : 'metric';
+}
+
 /** A form of material whose fields are all empty has no settings. */
 function formInput(values: FormValues, form: MaterialForm): FormSettings | null {
   const typed = (field: string) => textOf(values, `settings.forms.${form}.${field}`);
   const settings = {
-    lengthAllowance: plainDecimal(typed('lengthAllowance')),
-    widthAllowance: plainDecimal(typed('widthAllowance')),
-    thicknessAllowance: plainDecimal(typed('thicknessAllowance')),
+    lengthAllowance: readLengthText(typed('lengthAllowance'), systemOf(values, WRITTEN_IN)),
+    widthAllowance: readLengthText(typed('widthAllowance'), systemOf(values, WRITTEN_IN)),
+    thicknessAllowance: readLengthText(typed('thicknessAllowance'), systemOf(values, WRITTEN_IN)),
     yieldFactor: fromPercent(typed('yieldFactor')),
     offcutValueShare: fromPercent(typed('offcutValueShare')),
   };
@@ -93,6 +109,7 @@ function poolInput(values: FormValues, name: PoolName): PoolSettings {
 /** @throws RangeError when the chosen currency is none, which the list of choices does not offer */
 export function workshopInput(values: FormValues): WorkshopBody {
   const typed = (field: string) => textOf(values, `settings.${field}`);
+  const length = (field: string) => readLengthText(typed(field), systemOf(values, WRITTEN_IN));
   const currency = textOf(values, 'currency');
   if (!isCurrency(currency)) throw new RangeError(`"${currency}" is no currency of ISO 4217`);
   const forms: Partial<Record<MaterialForm, FormSettings>> = {};
@@ -103,15 +120,15 @@ export function workshopInput(values: FormValues): WorkshopBody {
   return {
     name: textOf(values, 'name'),
     currency,
-    unitSystem: textOf(values, 'unitSystem') === 'imperial' ? 'imperial' : 'metric',
+    unitSystem: systemOf(values, 'unitSystem'),
     settings: {
       floorCostPerM2: plainDecimal(typed('floorCostPerM2')),
       electricityPerKwh: plainDecimal(typed('electricityPerKwh')),
       // What is no whole number goes to the server as nothing, which names the field.
       priceAgeDays: /^\d{1,4}$/.test(typed('priceAgeDays')) ? Number(typed('priceAgeDays')) : Number.NaN,
-      kerf: plainDecimal(typed('kerf')),
-      resawKerf: plainDecimal(typed('resawKerf')),
-      resawCleanUp: plainDecimal(typed('resawCleanUp')),
+      kerf: length('kerf'),
+      resawKerf: length('resawKerf'),
+      resawCleanUp: length('resawCleanUp'),
       interestRate: fromPercent(typed('interestRate')),
       insuranceTaxRate: fromPercent(typed('insuranceTaxRate')),
       averageInvestment: typed('averageInvestment') === 'simple' ? 'simple' : 'forestry',
