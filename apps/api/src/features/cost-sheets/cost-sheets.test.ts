@@ -28,7 +28,13 @@ beforeAll(async () => {
     data: { code: 'owner', name: 'Owner', payPerHour: 30, burden: 0.2, productiveShare: 0.75, isOwner: true },
   });
   const supplier = await database.supplier.create({
-    data: { code: 'yard', name: 'Invented Yard', currency: 'USD' },
+    data: {
+      code: 'yard',
+      name: 'Invented Yard',
+      currency: 'USD',
+      freightPerOrder: 35,
+      minimumOrder: 10_000,
+    },
   });
   const material = await database.material.create({
     data: {
@@ -159,6 +165,51 @@ describe('a cost sheet', () => {
       .set(test.as('read-only'));
     expect(plain.body.figures[one.price.netPrice].how).toBeUndefined();
     expect(plain.text.length).toBeLessThan(worked.text.length / 2);
+  });
+
+  it("charges a supplier's freight once an order, points at a small order, and leads to the line of the list", async () => {
+    const list = await test.request.get('/api/cost-sheets').set(test.as('maker'));
+    const { body } = await test.request
+      .get(`/api/cost-sheets/${list.body.items[0].id}/figures?working=true`)
+      .set(test.as('maker'));
+    const { figures, columns, notices, isComplete } = body;
+    for (const column of columns) {
+      const [freight] = column.freightIn;
+      const amount = (id: string) => Number(figures[id].value);
+      expect([freight.supplier, freight.class, amount(freight.boughtCost)]).toEqual([
+        'yard',
+        'direct-materials',
+        35,
+      ]);
+      const paid = amount(freight.charged) + amount(freight.offcutValue) + amount(freight.loss);
+      expect(paid).toBeCloseTo(35, 12);
+    }
+    expect(isComplete).toBe(true);
+    // The amounts differ, so each number of pieces is told by itself.
+    expect(notices).toEqual(
+      [1, 5].map((quantity) =>
+        expect.objectContaining({
+          kind: 'below-minimum-order',
+          record: 'supplier:yard',
+          quantities: [quantity],
+        }),
+      ),
+    );
+    const [priceList] = await test.database.priceList.findMany({ include: { lines: true } });
+    expect(figures['price/yard/A44/board-foot/0'].source.record).toBe(
+      `price-line:${priceList?.id}/${priceList?.lines[0]?.id}`,
+    );
+  });
+
+  it('names the material whose finish is kept in a form that cannot be read', async () => {
+    const list = await test.request.get('/api/cost-sheets').set(test.as('maker'));
+    const worked = () =>
+      test.request.get(`/api/cost-sheets/${list.body.items[0].id}/figures`).set(test.as('maker'));
+    await test.database.material.update({ where: { code: 'ASH-4' }, data: { finish: { volumeSolids: 35 } } });
+    const refused = await worked();
+    expect([refused.status, refused.body.errors[0].field]).toEqual([422, 'materials.ASH-4.finish']);
+    await test.database.$executeRaw`update "Material" set finish = null where code = 'ASH-4'`;
+    expect((await worked()).status).toBe(200);
   });
 
   it('says what cannot be priced, where and what to do', async () => {
