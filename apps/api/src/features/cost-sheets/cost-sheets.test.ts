@@ -1,76 +1,15 @@
-import { exampleSheetInput, workshopSettingsSchema } from '@scantling/contracts';
+import { exampleSheetInput } from '@scantling/contracts';
 import { recalculate } from '@scantling/figures';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startTestApplication, type TestApplication } from '../../../../../tests/api/application.ts';
-
-const HEADERS = 'row,id,name,quantity,material,length,width,thickness,finished,run h,setup h,grade';
-const BILL = [
-  HEADERS,
-  'part,shelf,Shelf,2,ASH-4,"31 1/2""","7 1/16""",3/4,all,,,',
-  'operation,plane,Plane and cut,,,,,,,0.5,0.25,owner',
-].join('\r\n');
+import { enterShelf, SHELF_BILL } from '../../../../../tests/api/shelf-design.ts';
 
 let test: TestApplication;
 let designId = '';
 
 beforeAll(async () => {
   test = await startTestApplication();
-  const { database } = test;
-  await database.workshop.create({
-    data: {
-      name: 'Test shop',
-      currency: 'USD',
-      unitSystem: 'imperial',
-      settings: workshopSettingsSchema.parse({}),
-    },
-  });
-  await database.labourGrade.create({
-    data: { code: 'owner', name: 'Owner', payPerHour: 30, burden: 0.2, productiveShare: 0.75, isOwner: true },
-  });
-  const supplier = await database.supplier.create({
-    data: {
-      code: 'yard',
-      name: 'Invented Yard',
-      currency: 'USD',
-      freightPerOrder: 35,
-      minimumOrder: 10_000,
-    },
-  });
-  const material = await database.material.create({
-    data: {
-      code: 'ASH-4',
-      name: 'Ash 4/4',
-      form: 'rough-lumber',
-      nominalThicknessMm: 25.4,
-      surfacedThicknessMm: 20.6375,
-      yieldFactor: 0.5,
-      densityKgM3: 672,
-    },
-  });
-  const item = await database.supplierItem.create({
-    data: { supplierId: supplier.id, code: 'A44', description: 'Ash', materialId: material.id },
-  });
-  const list = await database.priceList.create({
-    data: {
-      supplierId: supplier.id,
-      name: 'spring',
-      validFrom: new Date('2026-01-01'),
-      currency: 'USD',
-      taxIncluded: false,
-      taxRate: 0,
-      taxRecoverable: 1,
-      createdBy: 'test',
-    },
-  });
-  await database.priceLine.create({
-    data: { listId: list.id, itemId: item.id, unit: 'board-foot', amount: 6.4, rowNumber: 2 },
-  });
-  const made = await test.request
-    .post('/api/designs')
-    .set({ ...test.as('maker'), 'idempotency-key': 'shelf' })
-    .send({ code: 'SHELF', name: 'Shelf', description: '', unitSystem: 'imperial' });
-  expect(made.status).toBe(201);
-  designId = made.body.id;
+  designId = await enterShelf(test);
 });
 afterAll(() => test.close());
 
@@ -82,18 +21,18 @@ const read = (preview: boolean, file: string, etag: string) =>
 
 describe('a bill of materials from a file', () => {
   it('is previewed without a change, with every problem by line and column', async () => {
-    const bad = BILL.replace('3/4', 'thick').replace(',owner', ',nobody');
+    const bad = SHELF_BILL.replace('3/4', 'thick').replace(',owner', ',nobody');
     const { status, body } = await read(true, bad, '"1"');
     expect(status).toBe(200);
     expect(body).toMatchObject({ bill: null, isApplied: false, version: 1 });
     expect(body.problems).toEqual([expect.objectContaining({ line: 2, column: 'thickness' })]);
-    const unknown = await read(false, BILL.replace(',owner', ',nobody'), '"1"');
+    const unknown = await read(false, SHELF_BILL.replace(',owner', ',nobody'), '"1"');
     expect(unknown.body).toMatchObject({ isApplied: false, version: 1 });
     expect(unknown.body.problems[0].message).toContain('nobody');
   });
 
   it('is taken whole, as the next revision, and comes back unchanged from CSV and XLSX', async () => {
-    const { body } = await read(false, BILL, '"1"');
+    const { body } = await read(false, SHELF_BILL, '"1"');
     expect(body).toMatchObject({ problems: [], isApplied: true, version: 2 });
     expect(body.bill.parts[0]).toMatchObject({
       id: 'shelf',
@@ -120,7 +59,7 @@ describe('a bill of materials from a file', () => {
       expect(again.body).toMatchObject({ problems: [], isApplied: true, bill: body.bill });
       version = again.body.version;
     }
-    expect((await read(false, BILL, '"1"')).status).toBe(412);
+    expect((await read(false, SHELF_BILL, '"1"')).status).toBe(412);
     expect(await test.database.designRevision.count({ where: { designId } })).toBe(4);
   });
 });
@@ -165,51 +104,6 @@ describe('a cost sheet', () => {
       .set(test.as('read-only'));
     expect(plain.body.figures[one.price.netPrice].how).toBeUndefined();
     expect(plain.text.length).toBeLessThan(worked.text.length / 2);
-  });
-
-  it("charges a supplier's freight once an order, points at a small order, and leads to the line of the list", async () => {
-    const list = await test.request.get('/api/cost-sheets').set(test.as('maker'));
-    const { body } = await test.request
-      .get(`/api/cost-sheets/${list.body.items[0].id}/figures?working=true`)
-      .set(test.as('maker'));
-    const { figures, columns, notices, isComplete } = body;
-    for (const column of columns) {
-      const [freight] = column.freightIn;
-      const amount = (id: string) => Number(figures[id].value);
-      expect([freight.supplier, freight.class, amount(freight.boughtCost)]).toEqual([
-        'yard',
-        'direct-materials',
-        35,
-      ]);
-      const paid = amount(freight.charged) + amount(freight.offcutValue) + amount(freight.loss);
-      expect(paid).toBeCloseTo(35, 12);
-    }
-    expect(isComplete).toBe(true);
-    // The amounts differ, so each number of pieces is told by itself.
-    expect(notices).toEqual(
-      [1, 5].map((quantity) =>
-        expect.objectContaining({
-          kind: 'below-minimum-order',
-          record: 'supplier:yard',
-          quantities: [quantity],
-        }),
-      ),
-    );
-    const [priceList] = await test.database.priceList.findMany({ include: { lines: true } });
-    expect(figures['price/yard/A44/board-foot/0'].source.record).toBe(
-      `price-line:${priceList?.id}/${priceList?.lines[0]?.id}`,
-    );
-  });
-
-  it('names the material whose finish is kept in a form that cannot be read', async () => {
-    const list = await test.request.get('/api/cost-sheets').set(test.as('maker'));
-    const worked = () =>
-      test.request.get(`/api/cost-sheets/${list.body.items[0].id}/figures`).set(test.as('maker'));
-    await test.database.material.update({ where: { code: 'ASH-4' }, data: { finish: { volumeSolids: 35 } } });
-    const refused = await worked();
-    expect([refused.status, refused.body.errors[0].field]).toEqual([422, 'materials.ASH-4.finish']);
-    await test.database.$executeRaw`update "Material" set finish = null where code = 'ASH-4'`;
-    expect((await worked()).status).toBe(200);
   });
 
   it('says what cannot be priced, where and what to do', async () => {

@@ -1,7 +1,7 @@
-import { formatLength } from '@scantling/units';
 import { useLocale } from 'react-aria-components';
 import { formatAmount, formatPercent, type WrittenAmount } from '../../lib/format.ts';
 import { useFigures } from './figures-context.ts';
+import { inImperial } from './in-imperial.ts';
 import { nodeOf } from './working-words.ts';
 import './figure-value.css';
 
@@ -13,15 +13,10 @@ export interface FigureValueProps {
   readonly places?: number;
   /** A share read as a percentage (a margin of 0.3 is 30 %). */
   readonly isPercent?: boolean;
-  /** Shows a length in feet and inches, to the nearest 1/16 with a mark where that is not exact. */
+  /** Shows a length in inches, to the nearest 1/16 with a mark where that is not exact, and an area in square feet. */
   readonly isInInches?: boolean;
   /** `answer`: the one large figure of a sheet; `total`: sums. */
   readonly look?: 'plain' | 'total' | 'answer';
-}
-
-function inchesOf(mm: string): WrittenAmount {
-  const text = formatLength(mm, 'imperial');
-  return { number: text, unit: '', text };
 }
 
 function percentOf(share: string, locale: string): WrittenAmount {
@@ -38,9 +33,7 @@ export function FigureValue(props: FigureValueProps) {
   const options = { locale, ...(places === undefined ? {} : { places }) };
   const written = isPercent
     ? percentOf(node.value, locale)
-    : isInInches && node.unit === 'mm'
-      ? inchesOf(node.value)
-      : formatAmount(node, options);
+    : ((isInInches ? inImperial(node, locale) : null) ?? formatAmount(node, options));
   return (
     <button
       type="button"

@@ -1,23 +1,19 @@
 import { daysBetween } from '../../calendar-day.ts';
+import { byPriceList } from './by-price-list.ts';
 import type { NoticeRule } from './notice.ts';
 
-/** A price from a list older than the workshop trusts. */
+/** Prices from a list older than the workshop trusts. */
 export const priceOld: NoticeRule = ({ materials }, sheet) => {
   const { onDate, rates } = sheet.input;
   const limit = rates.priceAgeDays;
   if (limit === undefined) return [];
-  return materials.flatMap(({ material, offer }) => {
-    const age = daysBetween(offer.listDate, onDate);
-    if (age <= limit) return [];
-    return [
-      {
-        kind: 'price-old' as const,
-        weight: 'warning' as const,
-        about: material.code,
-        message: `${material.name} is costed at a price of ${offer.supplierName} of ${offer.listDate}, ${age} days old; the workshop trusts ${limit}`,
-        mend: 'ask the supplier whether it still holds, and import the list anew',
-        record: `material:${material.code}`,
-      },
-    ];
-  });
+  const old = materials.filter(({ offer }) => daysBetween(offer.listDate, onDate) > limit);
+  return byPriceList(old).map(({ offer, names }) => ({
+    kind: 'price-old',
+    weight: 'warning',
+    about: offer.supplierName,
+    message: `${offer.listName} of ${offer.supplierName}, ${offer.listDate}, is ${daysBetween(offer.listDate, onDate)} days old, and the workshop trusts ${limit}; it prices ${names}`,
+    mend: 'ask the supplier whether it still holds, and import the list anew',
+    record: `supplier:${offer.supplier}`,
+  }));
 };

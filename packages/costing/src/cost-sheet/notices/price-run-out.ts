@@ -1,15 +1,16 @@
 import { hasRunOut } from '../../price-list/index.ts';
+import { byPriceList } from './by-price-list.ts';
 import type { NoticeRule } from './notice.ts';
 
-/** A price whose list held until a day before the sheet's date, used for want of another. */
+/** Prices whose list held until a day before the sheet's date, used for want of others. */
 export const priceRunOut: NoticeRule = ({ materials }, sheet) =>
-  materials
-    .filter(({ offer }) => hasRunOut(offer, sheet.input.onDate))
-    .map(({ material, offer }) => ({
+  byPriceList(materials.filter(({ offer }) => hasRunOut(offer, sheet.input.onDate))).map(
+    ({ offer, names }) => ({
       kind: 'price-run-out',
       weight: 'warning',
-      about: material.code,
-      message: `${material.name} is costed at a price of ${offer.supplierName} that ran out on ${offer.validTo}`,
+      about: offer.supplierName,
+      message: `${offer.listName} of ${offer.supplierName} ran out on ${offer.validTo}; it still prices ${names}`,
       mend: 'ask the supplier for the new list and import it',
-      record: `material:${material.code}`,
-    }));
+      record: `supplier:${offer.supplier}`,
+    }),
+  );

@@ -23,18 +23,14 @@ const CASES: Record<
   },
   'price-run-out': {
     sheet: { materials: [oakAt({ code: 'OAK-4', validTo: '2026-05-31' }), sampleScrew] },
-    about: 'OAK-4',
-    says: /ran out on 2026-05-31/,
+    about: 'Invented Yard',
+    says: /spring list of Invented Yard ran out on 2026-05-31; it still prices Oak 4\/4$/,
   },
   'price-old': {
     // Listed on 2026-01-01 and costed on 2026-06-01: 31 + 28 + 31 + 30 + 31 days.
-    sheet: {
-      rates: { ...sampleSheet.rates, priceAgeDays: 150 },
-      materials: [sampleOak],
-      bill: { ...sampleSheet.bill, components: [] },
-    },
-    about: 'OAK-4',
-    says: /151 days old; the workshop trusts 150/,
+    sheet: { rates: { ...sampleSheet.rates, priceAgeDays: 150 } },
+    about: 'Invented Yard',
+    says: /is 151 days old, and the workshop trusts 150; it prices Oak 4\/4, Screws$/,
   },
   late: {
     sheet: {
