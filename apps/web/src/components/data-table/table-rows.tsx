@@ -1,5 +1,6 @@
+import { cellMarks } from './cell-marks.ts';
 import type { DataColumn } from './data-column.ts';
-import { type GridArea, isInArea } from './grid-position.ts';
+import type { GridArea } from './grid-position.ts';
 
 interface HeadRowProps<Row> {
   readonly columns: readonly DataColumn<Row>[];
@@ -54,14 +55,7 @@ export function BodyRow<Row>({ row, index, columns, isCurrent, area }: BodyRowPr
       {columns.map((column, at) => {
         const Cell = at === 0 ? 'th' : 'td';
         return (
-          <Cell
-            key={column.id}
-            {...(at === 0 ? { scope: 'row' as const } : {})}
-            data-row={index}
-            data-column={at}
-            data-is-numeric={column.isNumeric ? '' : undefined}
-            aria-selected={isInArea(area, index, at)}
-          >
+          <Cell key={column.id} {...cellMarks(index, at, column, area)}>
             {column.render ? column.render(row) : column.text(row)}
           </Cell>
         );

@@ -1,5 +1,6 @@
 import { type ReactNode, useRef } from 'react';
-import { type GridArea, isInArea } from '../data-table/grid-position.ts';
+import { cellMarks } from '../data-table/cell-marks.ts';
+import type { GridArea } from '../data-table/grid-position.ts';
 import type { FieldMessage } from '../field.tsx';
 import { CellHanging } from './cell-hanging.tsx';
 import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
@@ -49,12 +50,8 @@ export function EditRow(props: EditRowProps) {
         return (
           <Cell
             key={column.id}
-            {...(at === 0 ? { scope: 'row' as const } : {})}
-            data-row={index}
-            data-column={at}
-            data-is-numeric={column.isNumeric ? '' : undefined}
+            {...cellMarks(index, at, column, area)}
             data-is-open={isOpen ? '' : undefined}
-            aria-selected={isInArea(area, index, at)}
             aria-invalid={error ? true : undefined}
             aria-describedby={message}
           >

@@ -20,7 +20,7 @@ interface Common {
 
 export type CellSpec = Common &
   (
-    | { readonly kind: 'text' | 'lines' | 'date' | 'email' | 'check' }
+    | { readonly kind: 'text' | 'lines' | 'date' | 'email' | 'new-password' | 'check' }
     | { readonly kind: 'decimal'; readonly suffix?: string }
     | { readonly kind: 'choice' | 'search'; readonly choices: readonly Choice[] }
   );

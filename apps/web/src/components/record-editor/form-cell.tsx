@@ -2,7 +2,7 @@ import { Checkbox } from '../checkbox.tsx';
 import { ComboBox } from '../combo-box.tsx';
 import type { FieldMessage } from '../field.tsx';
 import { Select } from '../select.tsx';
-import { TextInput } from '../text-input.tsx';
+import { TextInput, type TextInputProps } from '../text-input.tsx';
 import type { CellSpec } from './field-spec.ts';
 
 interface FormCellProps {
@@ -11,6 +11,11 @@ interface FormCellProps {
   readonly onChange: (value: string | boolean) => void;
   readonly error: FieldMessage | undefined;
   readonly isReadOnly: boolean;
+}
+
+function typeOf(kind: CellSpec['kind']): Pick<TextInputProps, 'type' | 'autoComplete'> {
+  if (kind === 'new-password') return { type: 'password', autoComplete: 'new-password' };
+  return { type: kind === 'date' || kind === 'email' ? kind : 'text' };
 }
 
 /** One control, as its field is declared. */
@@ -72,7 +77,7 @@ export function FormCell({ spec, value, onChange, error, isReadOnly }: FormCellP
       value={text}
       onChange={onChange}
       isReadOnly={isReadOnly}
-      type={spec.kind === 'date' || spec.kind === 'email' ? spec.kind : 'text'}
+      {...typeOf(spec.kind)}
       isMultiline={spec.kind === 'lines'}
       isNumeric={spec.kind === 'decimal'}
       {...(spec.kind === 'decimal' && spec.suffix !== undefined ? { suffix: spec.suffix } : {})}

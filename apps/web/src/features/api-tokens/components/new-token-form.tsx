@@ -1,16 +1,9 @@
-import { isRole, ROLE_MEANINGS, ROLES } from '@scantling/contracts';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
-import { ErrorNotice } from '../../../components/notices.tsx';
-import {
-  type FormValues,
-  type GroupSpec,
-  shownNames,
-  textOf,
-} from '../../../components/record-editor/field-spec.ts';
-import { FormFields } from '../../../components/record-editor/form-fields.tsx';
+import { EntryForm } from '../../../components/record-editor/entry-form.tsx';
+import { type FormValues, type GroupSpec, textOf } from '../../../components/record-editor/field-spec.ts';
+import { ROLE_FIELD, roleOf } from '../../../components/record-editor/role-field.ts';
 import { TextInput } from '../../../components/text-input.tsx';
-import { fieldErrors } from '../../../lib/field-errors.ts';
 import { useCreateApiToken } from '../api/create-api-token.ts';
 import './api-tokens.css';
 
@@ -18,12 +11,7 @@ const GROUPS: readonly GroupSpec[] = [
   {
     fields: [
       { name: 'name', label: 'Name', kind: 'text', isRequired: true, hint: 'Which program uses it' },
-      {
-        name: 'role',
-        label: 'Role',
-        kind: 'choice',
-        choices: ROLES.map((id) => ({ id, label: id, note: ROLE_MEANINGS[id] })),
-      },
+      ROLE_FIELD,
     ],
   },
 ];
@@ -33,27 +21,21 @@ const EMPTY: FormValues = { name: '', role: 'read-only' };
 export function NewTokenForm() {
   const [values, setValues] = useState(EMPTY);
   const create = useCreateApiToken();
-  const { errorFor, unplaced } = fieldErrors(create.error, shownNames(GROUPS, values));
   return (
-    <form
-      className="record-form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
-        const role = textOf(values, 'role');
+    <EntryForm
+      groups={GROUPS}
+      values={values}
+      onChange={setValues}
+      entry={create}
+      act="Make a token"
+      pendingText="Making ..."
+      onEnter={() =>
         create.mutate(
-          { name: textOf(values, 'name'), role: isRole(role) ? role : 'read-only' },
+          { name: textOf(values, 'name'), role: roleOf(values) },
           { onSuccess: () => setValues(EMPTY) },
-        );
-      }}
+        )
+      }
     >
-      {create.isError && <ErrorNotice error={create.error} errors={unplaced} />}
-      <FormFields groups={GROUPS} values={values} onChange={setValues} errorFor={errorFor} />
-      <div className="form-acts">
-        <Button type="submit" look="main" isPending={create.isPending} pendingText="Making ...">
-          Make a token
-        </Button>
-      </div>
       {create.isSuccess && (
         <div className="fresh-token" role="status">
           <p>
@@ -64,6 +46,6 @@ export function NewTokenForm() {
           <Button onPress={() => create.reset()}>I have copied it</Button>
         </div>
       )}
-    </form>
+    </EntryForm>
   );
 }

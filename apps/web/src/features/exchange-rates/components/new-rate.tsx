@@ -1,15 +1,7 @@
 import { CURRENCIES } from '@scantling/money';
 import { useState } from 'react';
-import { Button } from '../../../components/button.tsx';
-import { ErrorNotice } from '../../../components/notices.tsx';
-import {
-  type FormValues,
-  type GroupSpec,
-  shownNames,
-  textOf,
-} from '../../../components/record-editor/field-spec.ts';
-import { FormFields } from '../../../components/record-editor/form-fields.tsx';
-import { fieldErrors } from '../../../lib/field-errors.ts';
+import { EntryForm } from '../../../components/record-editor/entry-form.tsx';
+import { type FormValues, type GroupSpec, textOf } from '../../../components/record-editor/field-spec.ts';
 import { localToday } from '../../../lib/local-today.ts';
 import { plainDecimal } from '../../../lib/percent.ts';
 import { useCreateExchangeRate } from '../api/create-exchange-rate.ts';
@@ -43,13 +35,16 @@ export function NewRate({ currency }: { readonly currency: string }) {
     source: '',
   });
   const create = useCreateExchangeRate();
-  const { errorFor, unplaced } = fieldErrors(create.error, shownNames(GROUPS, values));
   return (
-    <form
-      className="record-form"
-      noValidate
-      onSubmit={(event) => {
-        event.preventDefault();
+    <EntryForm
+      groups={GROUPS}
+      values={values}
+      onChange={setValues}
+      entry={create}
+      act="Enter the rate"
+      pendingText="Saving ..."
+      {...(create.isSuccess ? { said: 'Entered' } : {})}
+      onEnter={() =>
         create.mutate(
           {
             onDate: textOf(values, 'onDate'),
@@ -59,19 +54,8 @@ export function NewRate({ currency }: { readonly currency: string }) {
             source: textOf(values, 'source'),
           },
           { onSuccess: () => setValues({ ...values, rate: '' }) },
-        );
-      }}
-    >
-      {create.isError && <ErrorNotice error={create.error} errors={unplaced} />}
-      <FormFields groups={GROUPS} values={values} onChange={setValues} errorFor={errorFor} />
-      <div className="form-acts">
-        <Button type="submit" look="main" isPending={create.isPending} pendingText="Saving ...">
-          Enter the rate
-        </Button>
-        <span role="status" className="form-said">
-          {create.isSuccess ? 'Entered' : ''}
-        </span>
-      </div>
-    </form>
+        )
+      }
+    />
   );
 }
