@@ -4,6 +4,8 @@ import { PrismaClient } from '../generated/prisma/client.ts';
 import { connectionError } from './database-error.ts';
 
 const connectionTimeoutMillis = 5_000;
+// A server that is away refuses at once; one that is only busy lets a request wait for its connection.
+const poolWaitMillis = 30_000;
 
 export type Database = PrismaClient;
 
@@ -35,7 +37,7 @@ export type OpenOptions = {
 export function openDatabase(url: string, options: OpenOptions = {}): Database {
   const lost = options.onConnectionLost ?? (() => undefined);
   const adapter = new PrismaPg(
-    { connectionString: url, max: options.maxConnections ?? 10, connectionTimeoutMillis },
+    { connectionString: url, max: options.maxConnections ?? 10, connectionTimeoutMillis: poolWaitMillis },
     { onPoolError: lost, onConnectionError: lost },
   );
   return new PrismaClient({ adapter });

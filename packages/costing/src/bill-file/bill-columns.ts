@@ -45,13 +45,3 @@ export type RowKind = (typeof ROW_KINDS)[number];
 
 /** One row of the file by our column names; an absent or blank cell means "not given". */
 export type BillCells = Readonly<Partial<Record<BillColumn, string>>>;
-
-/** Which of our columns each of the file's headers is; null where it is none of ours. */
-export function matchBillHeaders(headers: readonly string[]): (BillColumn | null)[] {
-  const plain = (text: string) =>
-    text
-      .trim()
-      .toLowerCase()
-      .replace(/[\s_-]+/g, ' ');
-  return headers.map((header) => BILL_COLUMNS.find((column) => column === plain(header)) ?? null);
-}

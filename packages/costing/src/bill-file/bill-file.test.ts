@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { EMPTY_BILL } from '../bill-of-materials/index.ts';
-import { matchBillHeaders } from './bill-columns.ts';
+import { checkBill, EMPTY_BILL } from '../bill-of-materials/index.ts';
+import { placeProblem } from './place-problem.ts';
 import { readBill } from './read-bill.ts';
 import { writeBill } from './write-bill.ts';
 
@@ -77,7 +77,11 @@ describe('a bill as a file', () => {
     });
     fc.assert(
       fc.property(bill, fc.constantFrom('mm' as const, 'in' as const), (written, unit) => {
-        expect(readBill(numbered(writeBill(written, unit)), unit)).toEqual({ bill: written, problems: [] });
+        expect(readBill(numbered(writeBill(written, unit)), unit)).toMatchObject({
+          bill: written,
+          problems: [],
+        });
+        expect(readBill(numbered(writeBill(written, unit)), unit).bill).toEqual(written);
       }),
     );
   });
@@ -111,12 +115,42 @@ describe('a bill as a file', () => {
     for (const { mend } of problems) expect(mend).not.toBe('');
   });
 
-  it('knows its headers whatever their case and spacing, and reads an empty file as an empty bill', () => {
-    expect(matchBillHeaders(['Row', 'LENGTH_ALLOWANCE', 'colour'])).toEqual([
-      'row',
-      'length allowance',
-      null,
+  it('reads an empty file as an empty bill', () => {
+    expect(readBill([], 'mm')).toMatchObject({ bill: EMPTY_BILL, problems: [] });
+  });
+
+  it('says what stands on which line, so that an unknown code is named by its place in the file', () => {
+    const step = { row: 'operation', id: 'saw', name: 'Saw', grade: 'nobody' };
+    const { bill, lines } = readBill(
+      [
+        { line: 3, cells: { row: 'assembly', id: 'a', name: 'A' } },
+        { line: 7, cells: step },
+      ],
+      'mm',
+    );
+    if (bill === null) throw new Error('the bill was not read');
+    const known = { materials: new Set<string>(), grades: new Set<string>(), machines: new Set<string>() };
+    expect(checkBill(bill, known).map((problem) => placeProblem(problem, lines))).toEqual([
+      {
+        line: 7,
+        column: 'grade',
+        message: 'there is no labour grade "nobody"',
+        mend: 'enter the labour grade first, or correct the code',
+      },
     ]);
-    expect(readBill([], 'mm')).toEqual({ bill: EMPTY_BILL, problems: [] });
+  });
+
+  it('takes every row for one kind where the file has no column for it', () => {
+    const part = {
+      id: 'a',
+      name: 'A',
+      quantity: '2',
+      material: 'OAK',
+      length: '3',
+      width: '2',
+      thickness: '1',
+    };
+    const { bill } = readBill([{ line: 2, cells: part }], 'mm', 'part');
+    expect(bill?.parts.map(({ id }) => id)).toEqual(['a']);
   });
 });

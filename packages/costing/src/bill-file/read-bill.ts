@@ -10,13 +10,15 @@ import {
   type Operation,
   type Part,
 } from '../bill-of-materials/index.ts';
-import { type BillCells, ROW_KINDS } from './bill-columns.ts';
+import { type BillCells, ROW_KINDS, type RowKind } from './bill-columns.ts';
+import type { BillLines } from './place-problem.ts';
 import { type BillRowProblem, RowCells } from './row-cells.ts';
 
 export interface ReadBill {
   /** The whole bill, or null while any row has a problem: a bill is taken whole or not at all. */
   readonly bill: Bill | null;
   readonly problems: readonly BillRowProblem[];
+  readonly lines: BillLines;
 }
 
 interface NumberedCells {
@@ -28,8 +30,9 @@ interface NumberedCells {
 /**
  * Reads the rows of a bill file. Nothing is guessed: an unreadable cell is a problem naming line, column and mend.
  * @param unit what a bare number means as a length
+ * @param rowKind what every row is, where the file does not say it
  */
-export function readBill(rows: readonly NumberedCells[], unit: LengthUnit): ReadBill {
+export function readBill(rows: readonly NumberedCells[], unit: LengthUnit, rowKind?: RowKind): ReadBill {
   const assemblies: Assembly[] = [];
   const parts: Part[] = [];
   const components: Component[] = [];
@@ -37,9 +40,17 @@ export function readBill(rows: readonly NumberedCells[], unit: LengthUnit): Read
   const consumables: Consumable[] = [];
   const operations: Operation[] = [];
   const problems: BillRowProblem[] = [];
+  const lines: Record<keyof Bill, number[]> = {
+    assemblies: [],
+    parts: [],
+    components: [],
+    finishes: [],
+    consumables: [],
+    operations: [],
+  };
   for (const { line, cells } of rows) {
     const row = new RowCells(cells, line, unit);
-    const kind = ROW_KINDS.find((one) => one === row.optional('row')?.toLowerCase());
+    const kind = rowKind ?? ROW_KINDS.find((one) => one === row.optional('row')?.toLowerCase());
     if (kind === undefined)
       problems.push({
         line,
@@ -59,11 +70,21 @@ export function readBill(rows: readonly NumberedCells[], unit: LengthUnit): Read
         per: row.oneOf('per', ['piece', 'batch'], 'piece'),
       });
     else operations.push(readOperation(row));
+    if (kind !== undefined) lines[KEPT_AS[kind]].push(line);
     problems.push(...row.problems);
   }
   const bill = { assemblies, parts, components, finishes, consumables, operations };
-  return { bill: problems.length === 0 ? bill : null, problems };
+  return { bill: problems.length === 0 ? bill : null, problems, lines };
 }
+
+const KEPT_AS = {
+  assembly: 'assemblies',
+  part: 'parts',
+  component: 'components',
+  finish: 'finishes',
+  consumable: 'consumables',
+  operation: 'operations',
+} as const satisfies Record<RowKind, keyof Bill>;
 
 function named(row: RowCells): { id: string; name: string } {
   return { id: row.text('id'), name: row.text('name') };

@@ -1,2 +1,3 @@
 export * from './bill.ts';
 export * from './check-bill.ts';
+export * from './compare-bills.ts';

@@ -20,18 +20,29 @@ function countPerLine(sample: string): ReadonlyMap<Separator, number>[] {
   return lines.filter((line) => line.size > 0);
 }
 
+/** How many lines it cuts into the same number of cells, taking the number that most lines share. */
+function evenness(lines: readonly ReadonlyMap<Separator, number>[], separator: Separator) {
+  const linesByCount = new Map<number, number>();
+  for (const line of lines) {
+    const count = line.get(separator) ?? 0;
+    if (count > 0) linesByCount.set(count, (linesByCount.get(count) ?? 0) + 1);
+  }
+  const [most] = [...linesByCount].sort(([a, linesA], [b, linesB]) => linesB - linesA || b - a);
+  return { separator, count: most?.[0] ?? 0, lines: most?.[1] ?? 0 };
+}
+
 /**
- * The separator that cuts the most lines into as many cells as the first: a decimal comma is not in the header,
- * so it does not count. A comma where nothing separates.
+ * The separator that cuts the most lines evenly: a decimal comma or a comma in a text is not in the header, and a title
+ * above the headers is one line only. Among equals the one that cuts into more cells; a comma last, since numbers have
+ * it too. A comma where nothing separates.
  */
 export function detectSeparator(sample: string): Separator {
   const lines = countPerLine(sample);
-  let best: Separator = ',';
-  let bestScore = 0;
-  for (const separator of SEPARATORS) {
-    const wanted = lines[0]?.get(separator) ?? 0;
-    const score = wanted * lines.filter((line) => line.get(separator) === wanted).length;
-    if (score > bestScore) [best, bestScore] = [separator, score];
-  }
-  return best;
+  const [best] = SEPARATORS.map((separator) => evenness(lines, separator))
+    .filter(({ count }) => count > 0)
+    .sort(
+      (a, b) =>
+        b.lines - a.lines || b.count - a.count || Number(a.separator === ',') - Number(b.separator === ','),
+    );
+  return best?.separator ?? ',';
 }

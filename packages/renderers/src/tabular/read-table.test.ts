@@ -29,6 +29,17 @@ describe('separated text', () => {
     expect(table.rows[1]?.cells).toEqual(['A', price]);
   });
 
+  it.each([
+    ['Prices, spring list\n\nNr;Text;Preis\nA;Ash;6,40\nB;Oak;7,10\n', ';', 3],
+    ['Nr;Text;Preis\nA;Ash, rough, FAS;6,40\nB;Oak, rough, FAS;7,10\n', ';', 3],
+    ['Nr;Preis\nA;6,40\n', ';', 2],
+    ['Invented yard; all prices without tax\ncode,text,price\nA,Ash,6.40\n', ',', 3],
+  ])('finds the separator beside titles, texts and decimal commas in %j', async (text, separator, cells) => {
+    const table = await read(text);
+    expect(table.separator).toBe(separator);
+    expect(table.rows.at(-1)?.cells).toHaveLength(cells);
+  });
+
   it('reads every encoding, with and without a byte order mark', async () => {
     const text = 'code;description\nA;Esche gedämpft 20 mm\n';
     const utf16 = Buffer.from(text, 'utf16le');

@@ -1,13 +1,18 @@
 import {
   BILL_COLUMNS,
   type Bill,
-  type BillCells,
+  type BillColumn,
+  type BillLines,
+  type BillMapping,
   type BillRowProblem,
-  matchBillHeaders,
+  chooseBillMapping,
+  findBillHeaders,
+  missingBillColumns,
+  placeBillColumns,
   readBill,
   writeBill,
 } from '@scantling/costing';
-import { readTable, type Table, TableUnreadableError } from '@scantling/renderers';
+import { readTable, type TableRow, TableUnreadableError } from '@scantling/renderers';
 import type { LengthUnit } from '@scantling/units';
 import type { UploadedFile } from '../../handle.ts';
 
@@ -15,9 +20,21 @@ export interface BillFile {
   readonly bill: Bill | null;
   readonly problems: readonly (Omit<BillRowProblem, 'column'> & { readonly column: string })[];
   readonly ignoredHeaders: readonly string[];
+  readonly headers: readonly string[];
+  readonly mapping: BillMapping | null;
+  readonly missingColumns: readonly BillColumn[];
+  /** Where in the file each row of the bill stands. */
+  readonly lines: BillLines | null;
+}
+
+/** Which column is which: as a person says now, or as one said for an earlier file. */
+export interface BillMatching {
+  readonly said?: BillMapping | undefined;
+  readonly kept?: BillMapping | undefined;
 }
 
 const MOST_ROWS = 5000;
+const HEADER_SEARCH_ROWS = 20;
 
 /** The unit a bare number means in a design's files. */
 export function lengthUnitOf(unitSystem: string): LengthUnit {
@@ -25,12 +42,22 @@ export function lengthUnitOf(unitSystem: string): LengthUnit {
 }
 
 /** Reads a bill from an uploaded CSV or XLSX file. */
-export async function readBillFile(file: UploadedFile, unit: LengthUnit): Promise<BillFile> {
+export async function readBillFile(
+  file: UploadedFile,
+  unit: LengthUnit,
+  matching: BillMatching = {},
+): Promise<BillFile> {
   try {
-    return await readRows(await readTable(await bytesOf(file)), unit);
+    const rows: TableRow[] = [];
+    const table = await readTable(await bytesOf(file));
+    for await (const row of table.rows) {
+      if (rows.length > MOST_ROWS) return unread(`has more than ${MOST_ROWS} rows`, 'split the design');
+      rows.push(row);
+    }
+    return readRows(rows, unit, matching);
   } catch (error) {
     if (!(error instanceof TableUnreadableError)) throw error;
-    return wholeFile(error.reason, error.mend, []);
+    return unread(error.reason, error.mend);
   }
 }
 
@@ -40,41 +67,37 @@ async function bytesOf(file: UploadedFile): Promise<Uint8Array> {
   return Buffer.concat(chunks);
 }
 
-async function readRows(table: Table, unit: LengthUnit): Promise<BillFile> {
-  let columns: ReturnType<typeof matchBillHeaders> | null = null;
-  const ignoredHeaders: string[] = [];
-  const rows: { line: number; cells: BillCells }[] = [];
-  for await (const { number: line, cells } of table.rows) {
-    if (columns === null) {
-      const matched = matchBillHeaders(cells);
-      columns = matched;
-      ignoredHeaders.push(...cells.filter((header, at) => matched[at] === null && header.trim() !== ''));
-      if (!matched.includes('row'))
-        return wholeFile(
-          'has no column "row"',
-          `start it with the headers ${BILL_COLUMNS.slice(0, 6).join(', ')} ...`,
-          ignoredHeaders,
-        );
-      continue;
-    }
-    if (rows.length === MOST_ROWS)
-      return wholeFile(`has more than ${MOST_ROWS} rows`, 'split the design', ignoredHeaders);
-    rows.push({
-      line,
-      cells: Object.fromEntries(
-        columns.flatMap((column, at) => (column === null ? [] : [[column, cells[at] ?? '']])),
-      ),
-    });
-  }
-  if (columns === null) return wholeFile('is empty', 'write the headers in the first row', []);
-  return { ...readBill(rows, unit), ignoredHeaders };
+function readRows(rows: readonly TableRow[], unit: LengthUnit, { said, kept }: BillMatching): BillFile {
+  const first = rows.slice(0, HEADER_SEARCH_ROWS).map(({ cells }) => cells);
+  const at = findBillHeaders(first, said ?? kept);
+  const headers = first[at] ?? [];
+  const mapping = said ?? chooseBillMapping(headers, kept);
+  const places = placeBillColumns(mapping, headers);
+  const used = new Set(places.values());
+  const found = {
+    headers,
+    mapping,
+    missingColumns: missingBillColumns(mapping, headers),
+    ignoredHeaders: headers.filter((header, place) => header.trim() !== '' && !used.has(place)),
+  };
+  if (found.missingColumns.length > 0) return { ...found, bill: null, problems: [], lines: null };
+  const numbered = rows.slice(at + 1).map(({ number: line, cells }) => ({
+    line,
+    cells: Object.fromEntries([...places].map(([column, place]) => [column, cells[place] ?? ''])),
+  }));
+  return { ...found, ...readBill(numbered, unit, mapping.rowKind) };
 }
 
-function wholeFile(message: string, mend: string, ignoredHeaders: readonly string[]): BillFile {
+/** Nothing of the file can be used; line 0 is the file as a whole. */
+function unread(message: string, mend: string): BillFile {
   return {
     bill: null,
     problems: [{ line: 0, column: '', message: `The file ${message}`, mend }],
-    ignoredHeaders,
+    ignoredHeaders: [],
+    headers: [],
+    mapping: null,
+    missingColumns: [],
+    lines: null,
   };
 }
 

@@ -122,6 +122,7 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
           <ImportSection
             id={design.id}
             etag={draft.etag}
+            bill={design.bill}
             isBlocked={isChanged}
             onApplied={() => void startAnew()}
           />

@@ -1,7 +1,7 @@
 import { PRICE_COLUMNS, type PriceColumn } from '@scantling/costing';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
-import { FieldGroup } from '../../../components/field.tsx';
+import { ColumnMatch } from '../../../components/column-match.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { Select } from '../../../components/select.tsx';
 import { fieldErrors } from '../../../lib/field-errors.ts';
@@ -18,41 +18,28 @@ export function MappingForm({ priceImport, onDone }: { priceImport: PriceImport;
   const save = useMapPriceImport(priceImport.id);
   const names = PRICE_COLUMNS.map((column) => `columns.${column}`);
   const { errorFor, unplaced } = fieldErrors(save.error, [...names, 'unit']);
-  const heads = [
-    { id: NONE, label: 'not in the file' },
-    ...[...new Set(priceImport.headers)]
-      .filter((head) => head !== '')
-      .map((head) => ({ id: head, label: head })),
-  ];
-  const missing = (column: PriceColumn) =>
-    NEEDED.includes(column) && !columns[column] && !(column === 'unit' && unit !== NONE)
-      ? { message: 'Needed.', mend: 'Choose the column of the file that holds it.' }
-      : undefined;
+  const needed = NEEDED.filter((column) => column !== 'unit' || unit === NONE);
   return (
     <form
       className="record-form"
       onSubmit={(event) => {
         event.preventDefault();
         const chosen = UNIT_CHOICES.find(({ id }) => id === unit)?.id;
-        const filled = Object.fromEntries(Object.entries(columns).filter(([, head]) => head !== NONE));
         save.mutate(
-          { columns: filled, ...(chosen === undefined ? {} : { unit: chosen }) },
+          { columns, ...(chosen === undefined ? {} : { unit: chosen }) },
           { onSuccess: () => onDone?.() },
         );
       }}
     >
       {save.isError && <ErrorNotice error={save.error} errors={unplaced} />}
-      <FieldGroup>
-        {PRICE_COLUMNS.map((column) => (
-          <Select
-            key={column}
-            label={column}
-            choices={heads}
-            value={columns[column] ?? NONE}
-            onChange={(head) => setColumns({ ...columns, [column]: head })}
-            error={errorFor(`columns.${column}`) ?? missing(column)}
-          />
-        ))}
+      <ColumnMatch
+        columns={PRICE_COLUMNS}
+        headers={priceImport.headers}
+        chosen={columns}
+        onChange={setColumns}
+        needed={needed}
+        errorFor={(column) => errorFor(`columns.${column}`)}
+      >
         <Select
           label="Unit of all rows, where no column says it"
           choices={[{ id: NONE, label: 'each row says it' }, ...UNIT_CHOICES]}
@@ -60,7 +47,7 @@ export function MappingForm({ priceImport, onDone }: { priceImport: PriceImport;
           onChange={setUnit}
           error={errorFor('unit')}
         />
-      </FieldGroup>
+      </ColumnMatch>
       <div className="form-acts">
         <Button type="submit" look="main" isPending={save.isPending} pendingText="Reading ...">
           Read with these columns
