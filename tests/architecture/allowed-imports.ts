@@ -65,10 +65,12 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
       'cost-sheets': ['designs', 'materials', 'price-lists', 'exchange-rates', 'workshop'],
       offers: ['quotes'],
       quotes: ['cost-sheets'],
+      enquiries: ['cost-sheets', 'designs'],
       demo: [
         'clients',
         'cost-sheets',
         'designs',
+        'enquiries',
         'exchange-rates',
         'materials',
         'price-lists',

@@ -35,6 +35,19 @@ import { importBill } from './designs/import-bill.ts';
 import { listDesigns } from './designs/list-designs.ts';
 import { removeDesign } from './designs/remove-design.ts';
 import { getDocument } from './documents/get-document.ts';
+import { addEnquiryHours } from './enquiries/add-enquiry-hours.ts';
+import { createEnquiry } from './enquiries/create-enquiry.ts';
+import { editEnquiry } from './enquiries/edit-enquiry.ts';
+import { getEarlyPrice } from './enquiries/get-early-price.ts';
+import { getEnquiry } from './enquiries/get-enquiry.ts';
+import { getEnquiryResults } from './enquiries/get-enquiry-results.ts';
+import { getPastPiece } from './enquiries/get-past-piece.ts';
+import { keepEarlyPrice } from './enquiries/keep-early-price.ts';
+import { listEarlyPrices } from './enquiries/list-early-prices.ts';
+import { listEnquiries } from './enquiries/list-enquiries.ts';
+import { listEnquiryHours } from './enquiries/list-enquiry-hours.ts';
+import { removeEnquiry } from './enquiries/remove-enquiry.ts';
+import { removeEnquiryHours } from './enquiries/remove-enquiry-hours.ts';
 import { createExchangeRate } from './exchange-rates/create-exchange-rate.ts';
 import { listExchangeRates } from './exchange-rates/list-exchange-rates.ts';
 import { createLabourGrade } from './labour-grades/create-labour-grade.ts';
@@ -162,6 +175,19 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   editCostSheet,
   removeCostSheet,
   workOutCostSheet,
+  listEnquiries,
+  getEnquiry,
+  createEnquiry,
+  editEnquiry,
+  removeEnquiry,
+  listEnquiryHours,
+  addEnquiryHours,
+  removeEnquiryHours,
+  keepEarlyPrice,
+  listEarlyPrices,
+  getEarlyPrice,
+  getPastPiece,
+  getEnquiryResults,
   createClient,
   editClient,
   getClient,

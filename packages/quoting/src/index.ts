@@ -1,4 +1,5 @@
 export * from './early-price/index.ts';
+export * from './enquiry/index.ts';
 export { QuotingInputError } from './input-error.ts';
 export * from './paper/index.ts';
 export * from './quote/index.ts';

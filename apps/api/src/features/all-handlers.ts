@@ -35,6 +35,19 @@ import { answerImportBill } from './designs/import-bill.ts';
 import { answerListDesigns } from './designs/list-designs.ts';
 import { answerRemoveDesign } from './designs/remove-design.ts';
 import { answerGetDocument } from './documents/get-document.ts';
+import { answerAddEnquiryHours } from './enquiries/add-enquiry-hours.ts';
+import { answerCreateEnquiry } from './enquiries/create-enquiry.ts';
+import { answerEditEnquiry } from './enquiries/edit-enquiry.ts';
+import { answerGetEarlyPrice } from './enquiries/get-early-price.ts';
+import { answerGetEnquiry } from './enquiries/get-enquiry.ts';
+import { answerGetEnquiryResults } from './enquiries/get-enquiry-results.ts';
+import { answerGetPastPiece } from './enquiries/get-past-piece.ts';
+import { answerKeepEarlyPrice } from './enquiries/keep-early-price.ts';
+import { answerListEarlyPrices } from './enquiries/list-early-prices.ts';
+import { answerListEnquiries } from './enquiries/list-enquiries.ts';
+import { answerListEnquiryHours } from './enquiries/list-enquiry-hours.ts';
+import { answerRemoveEnquiry } from './enquiries/remove-enquiry.ts';
+import { answerRemoveEnquiryHours } from './enquiries/remove-enquiry-hours.ts';
 import { answerCreateExchangeRate } from './exchange-rates/create-exchange-rate.ts';
 import { answerListExchangeRates } from './exchange-rates/list-exchange-rates.ts';
 import { answerCreateLabourGrade } from './labour-grades/create-labour-grade.ts';
@@ -184,6 +197,19 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetOverheadAmount,
   answerListOverheadAmounts,
   answerRemoveOverheadAmount,
+  answerListEnquiries,
+  answerGetEnquiry,
+  answerCreateEnquiry,
+  answerEditEnquiry,
+  answerRemoveEnquiry,
+  answerListEnquiryHours,
+  answerAddEnquiryHours,
+  answerRemoveEnquiryHours,
+  answerKeepEarlyPrice,
+  answerListEarlyPrices,
+  answerGetEarlyPrice,
+  answerGetPastPiece,
+  answerGetEnquiryResults,
   answerCreateClient,
   answerEditClient,
   answerGetClient,

@@ -9,6 +9,7 @@ import {
   type RecoveredByRates,
 } from '@scantling/costing';
 import { ZERO } from '@scantling/decimals';
+import { difference, type Figure } from '@scantling/figures';
 import type { Prisma } from '../generated/prisma/client.ts';
 
 /** Every yearly amount of the shop with its home, by name. */
@@ -22,6 +23,39 @@ export async function readHomedAmounts(database: Prisma.TransactionClient): Prom
     ...(row.recoveredAs === null ? {} : { recoveredAs: row.recoveredAs }),
   }));
 }
+
+/** The id of the amount that hours on lost enquiries are in the administration pool. */
+export const LOST_ENQUIRIES = 'lost-enquiries';
+
+/**
+ * Gives hours on lost enquiries their one home in the administration pool: they are paid hours, so they are taken off
+ * the amount that labour rates recover and off what those recover of it.
+ */
+export function withLostEnquiries(
+  amounts: readonly HomedAmount[],
+  recovered: readonly RecoveredByRates[],
+  lost: Figure<'money/year'>,
+): { readonly amounts: readonly HomedAmount[]; readonly recovered: readonly RecoveredByRates[] } {
+  const own: HomedAmount = {
+    id: LOST_ENQUIRIES,
+    name: 'Hours on lost enquiries',
+    yearlyAmount: lost.value,
+    home: 'administration-pool',
+    worked: lost,
+  };
+  const pay = amounts.findIndex((amount) => amount.recoveredAs === PAY);
+  return {
+    amounts: [...amounts.map((amount, at) => (at === pay ? { ...amount, less: lost } : amount)), own],
+    recovered: recovered.map((one) =>
+      one.recoveredAs === PAY && one.by === 'labour-rate'
+        ? { ...one, perYear: difference(`${one.perYear.label}, without lost enquiries`, one.perYear, lost) }
+        : one,
+    ),
+  };
+}
+
+/** The name under which labour rates recover pay and burden. */
+const PAY = 'pay';
 
 const NAMES = { workshop: 'Workshop overhead', administration: 'Administration overhead' } as const;
 

@@ -34,6 +34,12 @@ export const INDEX_ENTRIES: readonly IndexEntry[] = [
     group: 'work',
     purpose: 'What a piece costs and what to charge',
   },
+  {
+    label: 'Enquiries',
+    to: '/enquiries',
+    group: 'selling',
+    purpose: 'Who asked for what, early prices, what came of it',
+  },
   { label: 'Clients', to: '/clients', group: 'selling', purpose: 'Whom pieces are made for' },
   {
     label: 'Mail',

@@ -6,6 +6,7 @@ import { benchRoute } from './routes/bench-routes.tsx';
 import { clientRoutes } from './routes/client-routes.tsx';
 import { costSheetRoutes } from './routes/cost-sheet-routes.tsx';
 import { designRoutes } from './routes/design-routes.tsx';
+import { enquiryRoutes } from './routes/enquiry-routes.tsx';
 import { labourGradeRoutes } from './routes/labour-grade-routes.tsx';
 import { mailRoutes } from './routes/mail-routes.tsx';
 import { materialRoutes } from './routes/material-routes.tsx';
@@ -28,6 +29,7 @@ const routeTree = rootRoute.addChildren([
     ...peopleRoutes,
     ...clientRoutes,
     ...mailRoutes,
+    ...enquiryRoutes,
     ...overheadRoutes,
     ...labourGradeRoutes,
     ...workshopRoutes,

@@ -15,6 +15,7 @@ export const demoContentSchema = z
     tools: count,
     people: count,
     clients: count,
+    enquiries: count,
     overheadAmounts: count,
   })
   .meta({ id: 'DemoContent' });
@@ -31,5 +32,6 @@ export const exampleDemoContent: DemoContent = {
   tools: 25,
   people: 3,
   clients: 10,
+  enquiries: 15,
   overheadAmounts: 18,
 };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { givenName, moment, recordId } from '../record.ts';
 import { billSchema, exampleBill, recordCode } from './bill.ts';
+import { overallSizeText } from './overall-size.ts';
 
 export const unitSystemSchema = z.enum(['metric', 'imperial']);
 
@@ -10,11 +11,14 @@ export const designFields = {
   description: z.string().max(4000),
   /** How its lengths are shown, and what a bare number means in its files. */
   unitSystem: unitSystemSchema,
+  /** Length, width and height over all; null where it is not known, left out where it stays as it is. */
+  overallSize: overallSizeText.nullable().exactOptional(),
 };
 
 export const designSummarySchema = z.strictObject({
   id: recordId,
   ...designFields,
+  overallSize: overallSizeText.nullable(),
   isDemo: z.boolean(),
   updatedAt: moment,
   parts: z.number().int(),
@@ -24,6 +28,7 @@ export const designSummarySchema = z.strictObject({
 export const designSchema = z.strictObject({
   id: recordId,
   ...designFields,
+  overallSize: overallSizeText.nullable(),
   isDemo: z.boolean(),
   updatedAt: moment,
   bill: billSchema,
@@ -37,6 +42,7 @@ export const exampleDesign: z.input<typeof designSchema> = {
   name: 'Hall bench',
   description: 'Turned legs, a seat of three staves.',
   unitSystem: 'metric',
+  overallSize: { length: '1200', width: '350', height: '460' },
   isDemo: false,
   updatedAt: '2026-03-01T09:30:00.000Z',
   bill: exampleBill,

@@ -151,24 +151,23 @@ function toPiece({ scaled, price }: EarlyPrice['pieces'][number], table: FigureT
 }
 
 /** Invented. */
+export const examplePastPiece = {
+  id: '0193f6a0-7c11-7000-8000-000000000020',
+  name: 'Sideboard in ash',
+  size: { length: '1600', width: '450', height: '800' },
+  hours: '38',
+  materials: '620',
+  boughtIn: '140',
+  labour: '1520',
+  machines: '110',
+  overhead: '430',
+  other: '120',
+  ownerHours: '42',
+  ownerLabour: '1520',
+} as const;
 export const exampleEarlyPriceInput: EarlyPriceInput = {
   currency: 'EUR',
-  pieces: [
-    {
-      id: 'sideboard',
-      name: 'Sideboard in ash',
-      size: { length: '1600', width: '450', height: '800' },
-      hours: '38',
-      materials: '620',
-      boughtIn: '140',
-      labour: '1520',
-      machines: '110',
-      overhead: '430',
-      other: '120',
-      ownerHours: '42',
-      ownerLabour: '1520',
-    },
-  ],
+  pieces: [examplePastPiece],
   asked: { size: { length: '2000', width: '450', height: '800' } },
   terms: {
     discount: '0',

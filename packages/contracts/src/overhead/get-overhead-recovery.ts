@@ -2,6 +2,7 @@ import { HOMES } from '@scantling/costing';
 import { z } from 'zod';
 import { defineContract } from '../contract.ts';
 import { figureId, figureTableSchema, workingQuery } from '../figures.ts';
+import { LOST_ENQUIRY_HOMES } from '../workshop/workshop-settings.ts';
 import { exampleOverheadRate, overheadRateSchema } from './worked-overhead-rate.ts';
 
 export const getOverheadRecovery = defineContract({
@@ -48,6 +49,10 @@ export const getOverheadRecovery = defineContract({
         }),
       ),
     }),
+    /** Hours on lost enquiries of the last twelve months, and where they come back; null where there are none. */
+    lostEnquiries: z
+      .strictObject({ home: z.enum(LOST_ENQUIRY_HOMES), hours: figureId, perYear: figureId })
+      .nullable(),
     figures: figureTableSchema,
   }),
   example: {
@@ -67,6 +72,7 @@ export const getOverheadRecovery = defineContract({
         lines: [],
         findings: [],
       },
+      lostEnquiries: null,
       figures: {},
     },
   },

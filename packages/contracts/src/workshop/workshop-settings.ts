@@ -34,6 +34,8 @@ export const overheadPoolSettingsSchema = z
   })
   .meta({ id: 'OverheadPoolSettings' });
 
+export const LOST_ENQUIRY_HOMES = ['administration-pool', 'labour-rate'] as const;
+
 const NO_ALLOWANCE = { lengthAllowance: '0', widthAllowance: '0', thicknessAllowance: '0' };
 const LEFTOVER_HALF = '0.5';
 
@@ -81,6 +83,11 @@ export const workshopSettingsSchema = z
     forms: z.partialRecord(z.enum(MATERIAL_FORMS), formDefaultsSchema).default(STARTING_FORMS),
     workshopOverhead: overheadPoolSettingsSchema.default(STARTING_POOL),
     administrationOverhead: overheadPoolSettingsSchema.default(STARTING_POOL),
+    /**
+     * Where hours on lost enquiries come back: as an amount of the administration pool (the productive shares of
+     * grades are then of the other hours), or in labour rates, whose productive shares leave them out.
+     */
+    lostEnquiryHours: z.enum(LOST_ENQUIRY_HOMES).default('administration-pool'),
     letterhead: letterheadSchema.prefault({}),
     quoting: quotingDefaultsSchema.prefault({}),
   })

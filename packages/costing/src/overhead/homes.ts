@@ -17,6 +17,10 @@ export interface HomedAmount {
    * a rate; where the home is a pool, that part is taken off the pool.
    */
   readonly recoveredAs?: string;
+  /** Worked out elsewhere, with its working: stands in place of a leaf made from `yearlyAmount`. */
+  readonly worked?: Figure<'money/year'>;
+  /** A part of this amount that stands in the list as an amount of its own, and is taken off here. */
+  readonly less?: Figure<'money/year'>;
 }
 
 /** What rates recover in a year under one name. */

@@ -70,6 +70,25 @@ describe('the proof that each yearly amount has one home', () => {
     expect(kinds([...amounts, cellar], recovered, context)).toEqual(['twice Cellar']);
   });
 
+  it('holds where a part of one amount stands on its own, worked out, in another home', () => {
+    const lost = recovery('lost hours', 1500, 'labour-rate').perYear;
+    const parted = amounts.map((amount) => (amount.id === 'pay' ? { ...amount, less: lost } : amount));
+    const own: HomedAmount = {
+      id: 'lost',
+      name: 'Lost hours',
+      yearlyAmount: lost.value,
+      home: 'administration-pool',
+      worked: lost,
+    };
+    const rates = [...recovered.slice(0, 2), recovery('pay', 58500, 'labour-rate')];
+    const proof = oneHome([...parted, own], rates, context);
+    expect([proof.holds, proof.findings, proof.rest.value.toNumber()]).toEqual([true, [], 0]);
+    expect(proof.total.value.toNumber()).toBe(76200);
+    expect(proof.homes['administration-pool'].value.toNumber()).toBe(3900);
+    // Put there without being taken off pay, the hours would be paid for twice.
+    expect(oneHome([...amounts, own], rates, context).holds).toBe(false);
+  });
+
   it('names what rates recover although nobody pays it', () => {
     expect(kinds(amounts, [...recovered, recovery('interest', 700)], context)).toEqual(['unpaid interest']);
   });

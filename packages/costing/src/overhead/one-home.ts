@@ -98,6 +98,7 @@ function readAmount(
   const path = `amounts.${index}`;
   if (!HOMES.includes(amount.home))
     throw new CostingInputError(`${path}.home`, `cannot be "${amount.home}"`, `choose ${HOMES.join(', ')}`);
+  if (amount.worked !== undefined) return amount.worked;
   const record: Source = {
     kind: 'shop-rate',
     text: `yearly amount "${amount.name}"`,
@@ -113,5 +114,12 @@ function readAmount(
     subject: amount.name,
     path,
   });
-  return reader.read('yearlyAmount', amount.yearlyAmount, { label: 'a year', unit: 'money/year', from: 0 });
+  const yearly = reader.read('yearlyAmount', amount.yearlyAmount, {
+    label: 'a year',
+    unit: 'money/year',
+    from: 0,
+  });
+  return amount.less === undefined
+    ? yearly
+    : difference(`${amount.name}: a year, without ${amount.less.label}`, yearly, amount.less);
 }

@@ -49,7 +49,7 @@ export async function gatherInput(
     bill,
     materials: rows.map((row) => toCostingMaterial(row, offers.get(row.code) ?? [])),
     suppliers: await supplierTerms(database, [...offers.values()].flat(), onDate, currency),
-    rates: await shopRates(database),
+    rates: await shopRates(database, today),
     terms: sheet.terms,
   };
 }

@@ -17,6 +17,7 @@ export async function countDemo(database: Prisma.TransactionClient): Promise<Dem
     tools: await database.tool.count(DEMO),
     people: await database.person.count(DEMO),
     clients: await database.client.count(DEMO),
+    enquiries: await database.enquiry.count(DEMO),
     overheadAmounts: await database.overheadAmount.count(DEMO),
   };
 }

@@ -1,10 +1,10 @@
 import { Readable } from 'node:stream';
-import { costSheetFields, givenName, unitSystemSchema } from '@scantling/contracts';
+import { costSheetFields, givenName, overallSizeText, unitSystemSchema } from '@scantling/contracts';
 import type { Bill } from '@scantling/costing';
 import { z } from 'zod';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { lengthUnitOf, readBillFile } from '../designs/bill-file.ts';
-import { addRevision } from '../designs/design-records.ts';
+import { addRevision, sizeColumns } from '../designs/design-records.ts';
 import { requireKnownCodes } from '../designs/known-codes.ts';
 import { demoFile, demoJson, demoRows } from './demo-files.ts';
 
@@ -13,6 +13,9 @@ const designRow = z.strictObject({
   name: givenName,
   description: z.string().default(''),
   unitSystem: unitSystemSchema,
+  overallLength: z.string(),
+  overallWidth: z.string(),
+  overallHeight: z.string(),
   bill: z.string(),
 });
 
@@ -37,10 +40,13 @@ export async function enterDesigns(
 ): Promise<Map<string, string>> {
   const ids = new Map<string, string>();
   for (const row of await demoRows('designs.csv')) {
-    const { bill: file, ...fields } = designRow.parse(row);
+    const { bill: file, overallLength, overallWidth, overallHeight, ...fields } = designRow.parse(row);
+    const size = { length: overallLength, width: overallWidth, height: overallHeight };
     const bill = await readDemoBill(file, fields.unitSystem);
     await requireKnownCodes(transaction, bill);
-    const { id } = await transaction.design.create({ data: { ...fields, isDemo: true } });
+    const { id } = await transaction.design.create({
+      data: { ...fields, ...sizeColumns(overallSizeText.parse(size)), isDemo: true },
+    });
     await addRevision(transaction, id, { number: 1, bill, note: `Imported from ${file}`, createdBy });
     ids.set(fields.code, id);
   }

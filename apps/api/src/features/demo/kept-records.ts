@@ -71,7 +71,12 @@ async function suppliersThatStay(transaction: Prisma.TransactionClient, material
 export async function findKeptRecords(transaction: Prisma.TransactionClient): Promise<KeptRecords> {
   const used = { ...DEMO, costSheets: { some: OWN } };
   const designs = idsOf(await transaction.design.findMany({ where: used, select: { id: true } }));
-  const clients = idsOf(await transaction.client.findMany({ where: used, select: { id: true } }));
+  const clients = idsOf(
+    await transaction.client.findMany({
+      where: { ...DEMO, OR: [{ costSheets: { some: OWN } }, { enquiries: { some: OWN } }] },
+      select: { id: true },
+    }),
+  );
   const named = await codesInBills(transaction, { OR: [OWN, { id: { in: designs } }] });
   const inBills = { in: named.materials };
   const materials = idsOf(
@@ -81,7 +86,14 @@ export async function findKeptRecords(transaction: Prisma.TransactionClient): Pr
     }),
   );
   const grades = await transaction.labourGrade.findMany({
-    where: { ...DEMO, OR: [{ code: { in: named.grades } }, { people: { some: OWN } }] },
+    where: {
+      ...DEMO,
+      OR: [
+        { code: { in: named.grades } },
+        { people: { some: OWN } },
+        { enquiryHours: { some: { enquiry: OWN } } },
+      ],
+    },
     select: { id: true },
   });
   const machines = await withAttached(transaction, named.machines);

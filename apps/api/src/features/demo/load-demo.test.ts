@@ -30,6 +30,7 @@ const NOTHING = {
   tools: 0,
   people: 0,
   clients: 0,
+  enquiries: 0,
   overheadAmounts: 0,
 };
 const clock = () => new Date('2026-11-25T10:00:00Z');
@@ -90,7 +91,7 @@ describe('the demo workshop', () => {
   });
 
   it('has shop rates in which every yearly amount has one home', async () => {
-    const { overhead } = await readShop(test.database);
+    const { overhead } = await readShop(test.database, '2026-11-25');
     expect(overhead.proof.findings).toEqual([]);
     expect(overhead.proof.holds).toBe(true);
   });

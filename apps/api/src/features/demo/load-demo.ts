@@ -8,6 +8,7 @@ import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
 import { countDemo } from './demo-content.ts';
 import { inOneStep, withDemoLock } from './demo-lock.ts';
 import { enterCostSheets, enterDesigns } from './enter-designs.ts';
+import { enterEnquiries } from './enter-enquiries.ts';
 import { enterMaterials } from './enter-materials.ts';
 import { enterPrices } from './enter-prices.ts';
 import { enterShop } from './enter-shop.ts';
@@ -48,6 +49,7 @@ async function enterRest(
   now: Date,
 ): Promise<DemoContent> {
   await enterCostSheets(transaction, await enterDesigns(transaction, userId), now);
+  await enterEnquiries(transaction, userId, now);
   await transaction.workshop.updateMany({ data: { hasDemo: true } });
   return countDemo(transaction);
 }

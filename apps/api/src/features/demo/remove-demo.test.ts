@@ -25,6 +25,7 @@ const NOTHING = {
   tools: 0,
   people: 0,
   clients: 0,
+  enquiries: 0,
   overheadAmounts: 0,
 };
 const clock = () => new Date('2026-11-25T10:00:00Z');

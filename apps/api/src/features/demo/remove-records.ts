@@ -69,6 +69,7 @@ async function removeWorkshop(
     transaction.overheadAmount.count(),
     transaction.supplier.count(),
     transaction.client.count(),
+    transaction.enquiry.count(),
   ]);
   if (!hasKept && own.every((count) => count === 0)) {
     await transaction.workshop.deleteMany({ where: { name, version: 1 } });
@@ -92,6 +93,7 @@ export async function removeRecords(transaction: Prisma.TransactionClient): Prom
   await adopt(transaction, kept);
   const removed = await countDemo(transaction);
   await removeImports(transaction);
+  await transaction.enquiry.deleteMany({ where: DEMO });
   await transaction.costSheet.deleteMany({ where: DEMO });
   await transaction.design.deleteMany({ where: DEMO });
   await transaction.client.deleteMany({ where: DEMO });

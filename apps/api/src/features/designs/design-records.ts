@@ -1,4 +1,4 @@
-import { billSchema, type designSchema } from '@scantling/contracts';
+import { billSchema, type designSchema, type OverallSizeText } from '@scantling/contracts';
 import { type Bill, EMPTY_BILL } from '@scantling/costing';
 import type { z } from 'zod';
 import type { Database } from '../../database/connect.ts';
@@ -15,6 +15,28 @@ export function billOf(revision: Pick<DesignRevision, 'bill'> | undefined): Bill
   return revision === undefined ? EMPTY_BILL : billSchema.parse(revision.bill);
 }
 
+type Sizes = Pick<Design, 'overallLengthMm' | 'overallWidthMm' | 'overallHeightMm'>;
+
+/** All three sizes in mm, or null. */
+export function overallSizeOf({ overallLengthMm, overallWidthMm, overallHeightMm }: Sizes) {
+  if (overallLengthMm === null || overallWidthMm === null || overallHeightMm === null) return null;
+  return {
+    length: overallLengthMm.toFixed(),
+    width: overallWidthMm.toFixed(),
+    height: overallHeightMm.toFixed(),
+  };
+}
+
+/** The columns of an overall size; none where it is to stay as it is. */
+export function sizeColumns(size: OverallSizeText | null | undefined) {
+  if (size === undefined) return {};
+  return {
+    overallLengthMm: size?.length ?? null,
+    overallWidthMm: size?.width ?? null,
+    overallHeightMm: size?.height ?? null,
+  };
+}
+
 function toDesign(row: Design & { revisions: DesignRevision[] }): DesignAnswer {
   const { id, code, name, description, isDemo, version } = row;
   const unitSystem = row.unitSystem === 'imperial' ? 'imperial' : 'metric';
@@ -24,6 +46,7 @@ function toDesign(row: Design & { revisions: DesignRevision[] }): DesignAnswer {
     name,
     description,
     unitSystem,
+    overallSize: overallSizeOf(row),
     isDemo,
     version,
     updatedAt: row.updatedAt.toISOString(),

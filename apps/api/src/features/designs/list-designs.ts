@@ -1,7 +1,7 @@
 import { listDesigns } from '@scantling/contracts';
 import { handle } from '../../handle.ts';
 import { readCursor, toPage } from '../../pages/cursor.ts';
-import { billOf, pageOfDesigns } from './design-records.ts';
+import { billOf, overallSizeOf, pageOfDesigns } from './design-records.ts';
 
 export const answerListDesigns = handle(listDesigns, async ({ query, services }) => {
   const after = readCursor(query.cursor, 1)?.[0];
@@ -18,6 +18,7 @@ export const answerListDesigns = handle(listDesigns, async ({ query, services })
         name: row.name,
         description: row.description,
         unitSystem: row.unitSystem === 'imperial' ? ('imperial' as const) : ('metric' as const),
+        overallSize: overallSizeOf(row),
         isDemo: row.isDemo,
         updatedAt: row.updatedAt.toISOString(),
         parts: bill.parts.length,

@@ -5,7 +5,8 @@ import { handle } from '../../handle.ts';
 import { readShop } from '../../shop/read-shop.ts';
 
 export const answerGetOverheadRecovery = handle(getOverheadRecovery, async ({ query, services }) => {
-  const { workshop, overhead } = await readShop(services.database);
+  const today = services.clock().toISOString().slice(0, 10);
+  const { workshop, overhead, lostEnquiries } = await readShop(services.database, today);
   const context = { currency: workshop.currency };
   const table = new FigureTableBuilder({ withDerivations: query.working });
   const { proof } = overhead;
@@ -27,6 +28,14 @@ export const answerGetOverheadRecovery = handle(getOverheadRecovery, async ({ qu
       lines: proof.lines.map((line) => toLine(line, table)),
       findings: [...proof.findings],
     },
+    lostEnquiries:
+      lostEnquiries === null
+        ? null
+        : {
+            home: workshop.settings.lostEnquiryHours,
+            hours: table.add('lost-enquiries/hours', lostEnquiries.hours),
+            perYear: table.add('lost-enquiries/per-year', lostEnquiries.perYear),
+          },
     figures: table.table(),
   };
 });

@@ -23,7 +23,7 @@ const extractor = {
 } as const;
 
 it('needs a workshop', async () => {
-  await expect(shopRates(application.database)).rejects.toMatchObject({ code: 'not-found' });
+  await expect(shopRates(application.database, '2026-03-01')).rejects.toMatchObject({ code: 'not-found' });
 });
 
 it('takes grades and machines by code, and pools net of what rates recover', async () => {
@@ -58,7 +58,7 @@ it('takes grades and machines by code, and pools net of what rates recover', asy
   for (const amount of amounts)
     await request.post('/api/overhead/amounts').set(as('bookkeeper')).send(amount).expect(201);
 
-  const rates = await shopRates(database);
+  const rates = await shopRates(database, '2026-03-01');
   expect(rates.grades.map((one) => one.id)).toEqual(['OWNER']);
   expect(rates.machines.map((one) => [one.id, one.attached.map((other) => other.id)])).toEqual([
     ['DUST', []],

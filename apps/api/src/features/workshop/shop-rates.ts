@@ -6,8 +6,8 @@ import { readShop } from '../../shop/read-shop.ts';
  * What a cost sheet takes of the shop: grades and machines by code, pools net of what rates recover, allowances.
  * @throws RequestProblem not-found without a workshop; CostingInputError naming what cannot be used
  */
-export async function shopRates(database: Prisma.TransactionClient): Promise<ShopRates> {
-  const { workshop, grades, tools, overhead } = await readShop(database);
+export async function shopRates(database: Prisma.TransactionClient, today: string): Promise<ShopRates> {
+  const { workshop, grades, tools, overhead } = await readShop(database, today);
   const { floorCostPerM2, electricityPerKwh, priceAgeDays, kerf, resawKerf, resawCleanUp, forms } =
     workshop.settings;
   return {

@@ -27,10 +27,17 @@ export function recordAddress(
       return { to: '/workshop' };
     case 'proof':
       return { to: '/overhead' };
+    case 'enquiries':
+      return { to: '/enquiries' };
+    case 'enquiry':
+      return { to: `/enquiries/${id}` };
+    case 'cost-sheet':
+      return { to: `/cost-sheets/${id}` };
     case 'person':
       return { to: `/people/${id}` };
     case 'overhead':
       // The pools themselves are settings of the workshop.
+      if (id === 'lost-enquiries') return { to: '/enquiries' };
       return { to: POOLS.includes(id) ? '/workshop' : `/overhead/${id}` };
     default: {
       const to = byCode.get(record);

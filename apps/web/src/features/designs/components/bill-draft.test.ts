@@ -121,7 +121,7 @@ describe('changes that are not saved', () => {
       setItem: (key, text) => void kept.set(key, text),
       removeItem: (key) => void kept.delete(key),
     };
-    const about = { code: 'BENCH', name: 'Hall bench', description: '' };
+    const about = { code: 'BENCH', name: 'Hall bench', description: '', overallSize: null };
     const draft: KeptDraft = { etag: '"3"', version: 3, about, note: 'wider', state: METRIC };
     keepDraft(storage, 'one', draft);
     expect(keptDraft(storage, 'one')).toEqual(draft);

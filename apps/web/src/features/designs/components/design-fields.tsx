@@ -1,8 +1,10 @@
+import type { OverallSizeText } from '@scantling/contracts';
 import type { LengthSystem } from '@scantling/units';
 import { FieldGroup, type FieldMessage } from '../../../components/field.tsx';
 import type { Difference } from '../../../components/record-editor/field-spec.ts';
 import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
+import { asTyped, OverallSizeFields } from './overall-size-fields.tsx';
 
 /** What is said of a design besides its bill. */
 export interface DesignDraft {
@@ -10,6 +12,8 @@ export interface DesignDraft {
   readonly name: string;
   readonly description: string;
   readonly unitSystem: LengthSystem;
+  /** In mm, or as typed where it cannot be read. */
+  readonly overallSize: OverallSizeText | null;
 }
 
 const SYSTEMS = [
@@ -17,7 +21,15 @@ const SYSTEMS = [
   { id: 'imperial', label: 'Inches', note: 'lengths in inches and fractions' },
 ];
 
-export const DESIGN_FIELDS = ['code', 'name', 'description', 'unitSystem'];
+export const DESIGN_FIELDS = [
+  'code',
+  'name',
+  'description',
+  'unitSystem',
+  'overallSize.length',
+  'overallSize.width',
+  'overallSize.height',
+];
 
 interface DesignFieldsProps {
   readonly draft: DesignDraft;
@@ -55,6 +67,12 @@ export function DesignFields({ draft, onChange, errorFor }: DesignFieldsProps) {
         onChange={(description) => onChange({ ...draft, description })}
         error={errorFor('description')}
       />
+      <OverallSizeFields
+        size={draft.overallSize}
+        unitSystem={draft.unitSystem}
+        onChange={(overallSize) => onChange({ ...draft, overallSize })}
+        errorFor={errorFor}
+      />
     </FieldGroup>
   );
 }
@@ -67,7 +85,16 @@ export function aboutDifferences(mine: DesignDraft, theirs: DesignDraft): readon
     ['Lengths', 'unitSystem'],
     ['Description', 'description'],
   ] as const;
-  return named
-    .filter(([, field]) => mine[field] !== theirs[field])
-    .map(([label, field]) => ({ label, mine: mine[field] || 'nothing', theirs: theirs[field] || 'nothing' }));
+  const size = (draft: DesignDraft): string =>
+    draft.overallSize === null
+      ? ''
+      : Object.values(draft.overallSize)
+          .map((mm) => asTyped(mm, draft.unitSystem))
+          .join(' × ');
+  return [
+    ...named.map(([label, field]) => ({ label, mine: mine[field], theirs: theirs[field] })),
+    { label: 'Overall size', mine: size(mine), theirs: size(theirs) },
+  ]
+    .filter((one) => one.mine !== one.theirs)
+    .map((one) => ({ ...one, mine: one.mine || 'nothing', theirs: one.theirs || 'nothing' }));
 }

@@ -7,7 +7,12 @@ const keptSchema = z.object({
   /** What was read when the changes began; saving with it finds out whether somebody saved meanwhile. */
   etag: z.string().nullable(),
   version: z.number(),
-  about: z.object({ code: z.string(), name: z.string(), description: z.string() }),
+  about: z.object({
+    code: z.string(),
+    name: z.string(),
+    description: z.string(),
+    overallSize: z.object({ length: z.string(), width: z.string(), height: z.string() }).nullable(),
+  }),
   note: z.string(),
   state: z.object({
     unitSystem: unitSystemSchema,

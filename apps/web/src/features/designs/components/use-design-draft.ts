@@ -11,7 +11,7 @@ import type { Design } from '../api/get-design.ts';
 import { type DraftState, draftOf } from './bill-draft.ts';
 import { keepDraft, keptDraft } from './kept-draft.ts';
 
-type About = Pick<Design, 'code' | 'name' | 'description'>;
+type About = Pick<Design, 'code' | 'name' | 'description' | 'overallSize'>;
 
 interface Drafting {
   readonly etag: string | null;
@@ -26,7 +26,12 @@ interface Drafting {
   readonly isBroughtBack: boolean;
 }
 
-const aboutOf = ({ code, name, description }: About): About => ({ code, name, description });
+const aboutOf = ({ code, name, description, overallSize }: About): About => ({
+  code,
+  name,
+  description,
+  overallSize,
+});
 
 function started(design: Design, etag: string | null): Drafting {
   const saved = draftOf(design.bill, design.unitSystem);

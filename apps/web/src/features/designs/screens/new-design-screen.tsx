@@ -9,7 +9,7 @@ import { useCreateDesign } from '../api/create-design.ts';
 import { DESIGN_FIELDS, type DesignDraft, DesignFields } from '../components/design-fields.tsx';
 import '../components/design.css';
 
-const EMPTY: DesignDraft = { code: '', name: '', description: '', unitSystem: 'metric' };
+const EMPTY: DesignDraft = { code: '', name: '', description: '', unitSystem: 'metric', overallSize: null };
 
 export function NewDesignScreen() {
   const [draft, setDraft] = useState(EMPTY);

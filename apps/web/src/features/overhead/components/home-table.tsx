@@ -7,6 +7,9 @@ import { FigureValue } from '../../figures/figure-value.tsx';
 import type { OverheadRecovery } from '../api/get-overhead-recovery.ts';
 import { HOME_WORDS } from './overhead-words.ts';
 
+/** The amount that is worked out from the enquiries, not entered. */
+const LOST_ENQUIRIES = 'lost-enquiries';
+
 type Line = OverheadRecovery['proof']['lines'][number];
 type Share = 'amount' | 'byMachineRates' | 'byLabourRates' | 'inPool' | 'nowhere';
 
@@ -30,11 +33,14 @@ export function HomeTable({ proof, figures }: Pick<OverheadRecovery, 'proof' | '
         id: 'name',
         header: 'Yearly amount',
         text: ({ name }) => name,
-        render: (line) => (
-          <Link to="/overhead/$amountId" params={{ amountId: line.id }}>
-            {line.name}
-          </Link>
-        ),
+        render: (line) =>
+          line.id === LOST_ENQUIRIES ? (
+            <Link to="/enquiries">{line.name}</Link>
+          ) : (
+            <Link to="/overhead/$amountId" params={{ amountId: line.id }}>
+              {line.name}
+            </Link>
+          ),
         total: 'All amounts',
       },
       { id: 'home', header: 'Its one home', text: ({ home }) => HOME_WORDS[home] },
@@ -51,7 +57,13 @@ export function HomeTable({ proof, figures }: Pick<OverheadRecovery, 'proof' | '
       columns={columns}
       rows={proof.lines}
       rowId={({ id }) => id}
-      onOpenRow={({ id }) => void navigate({ to: '/overhead/$amountId', params: { amountId: id } })}
+      onOpenRow={({ id }) =>
+        void navigate(
+          id === LOST_ENQUIRIES
+            ? { to: '/enquiries' }
+            : { to: '/overhead/$amountId', params: { amountId: id } },
+        )
+      }
     />
   );
 }

@@ -9,6 +9,7 @@ import { Figures } from '../../figures/figures.tsx';
 import { overheadRecoveryQuery } from '../api/get-overhead-recovery.ts';
 import { HomeProof } from '../components/home-proof.tsx';
 import { HomeTable } from '../components/home-table.tsx';
+import { LostEnquiries } from '../components/lost-enquiries.tsx';
 import { PoolTable } from '../components/pool-table.tsx';
 
 /** The yearly costs of being open: where each comes back, and at which rate. */
@@ -36,6 +37,11 @@ export function OverheadScreen() {
           <Section title="One home for each amount">
             <HomeProof proof={data.proof} />
           </Section>
+          {data.lostEnquiries && (
+            <Section title="Hours on lost enquiries">
+              <LostEnquiries lost={data.lostEnquiries} />
+            </Section>
+          )}
           <Section
             title="Recovery"
             note={

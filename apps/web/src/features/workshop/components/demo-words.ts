@@ -14,6 +14,7 @@ const WORDS: Readonly<Record<Counted, readonly [one: string, many: string]>> = {
   tools: ['tool', 'tools'],
   people: ['person', 'people'],
   clients: ['client', 'clients'],
+  enquiries: ['enquiry', 'enquiries'],
   overheadAmounts: ['yearly amount', 'yearly amounts'],
   grades: ['labour grade', 'labour grades'],
 };

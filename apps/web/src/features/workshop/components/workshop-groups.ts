@@ -3,7 +3,13 @@ import type { MaterialForm } from '@scantling/costing';
 import { CURRENCIES } from '@scantling/money';
 import { type FormValues, type GroupSpec, textOf } from '../../../components/record-editor/field-spec.ts';
 import { type PoolName, shownForms, WRITTEN_IN } from './workshop-values.ts';
-import { AVERAGE_INVESTMENT_WORDS, BASE_WORDS, choicesOf, FORM_WORDS } from './workshop-words.ts';
+import {
+  AVERAGE_INVESTMENT_WORDS,
+  BASE_WORDS,
+  choicesOf,
+  FORM_WORDS,
+  LOST_ENQUIRY_WORDS,
+} from './workshop-words.ts';
 
 /** A decimal field offers digits only on a phone, and inches are written with a stroke. */
 function lengthKind(values: FormValues) {
@@ -146,5 +152,18 @@ export function workshopGroups(settings: WorkshopSettings, values: FormValues): 
     ...shownForms(settings).map((form) => formGroup(form, values)),
     poolGroup('workshopOverhead', 'Workshop overhead', values, currency),
     poolGroup('administrationOverhead', 'Administration overhead', values, currency),
+    {
+      legend: 'Hours on lost enquiries',
+      fields: [
+        {
+          name: 'settings.lostEnquiryHours',
+          label: 'Come back',
+          kind: 'choice',
+          choices: choicesOf(LOST_ENQUIRY_WORDS),
+          hint: 'In one place only; the overhead screen shows the sum',
+          isWide: true,
+        },
+      ],
+    },
   ];
 }

@@ -63,6 +63,7 @@ export function workshopValues({ name, currency, unitSystem, settings }: Worksho
     'settings.interestRate': toPercent(settings.interestRate),
     'settings.insuranceTaxRate': toPercent(settings.insuranceTaxRate),
     'settings.averageInvestment': settings.averageInvestment,
+    'settings.lostEnquiryHours': settings.lostEnquiryHours,
     ...Object.assign(
       {},
       ...shownForms(settings).map((form) => formValues(form, settings.forms[form], unitSystem)),
@@ -131,6 +132,7 @@ export function workshopInput(values: FormValues): WorkshopBody {
       resawCleanUp: length('resawCleanUp'),
       interestRate: fromPercent(typed('interestRate')),
       insuranceTaxRate: fromPercent(typed('insuranceTaxRate')),
+      lostEnquiryHours: typed('lostEnquiryHours') === 'labour-rate' ? 'labour-rate' : 'administration-pool',
       averageInvestment: typed('averageInvestment') === 'simple' ? 'simple' : 'forestry',
       forms,
       workshopOverhead: poolInput(values, 'workshopOverhead'),

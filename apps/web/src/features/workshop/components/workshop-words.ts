@@ -35,3 +35,8 @@ export const AVERAGE_INVESTMENT_WORDS: Readonly<Record<WorkshopSettings['average
   forestry: 'Year by year',
   simple: 'Plain mean',
 };
+
+export const LOST_ENQUIRY_WORDS: Readonly<Record<WorkshopSettings['lostEnquiryHours'], string>> = {
+  'administration-pool': 'in administration overhead: productive shares count them as productive',
+  'labour-rate': 'in labour rates: productive shares leave them out already',
+};

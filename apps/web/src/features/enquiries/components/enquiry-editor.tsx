@@ -1,0 +1,74 @@
+import { type EnquiryRecord, keepEarlyPrice } from '@scantling/contracts';
+import { useQuery } from '@tanstack/react-query';
+import { Link, useNavigate } from '@tanstack/react-router';
+import { ErrorNotice } from '../../../components/notices.tsx';
+import { RecordSheet } from '../../../components/record-editor/record-sheet.tsx';
+import { localToday } from '../../../lib/local-today.ts';
+import { useCurrency, useMayCall } from '../../../lib/use-session.ts';
+import { enquiryCalls } from '../api/enquiry-calls.ts';
+import { clientChoicesQuery } from '../api/list-choices.ts';
+import { EarlyPricesSection } from './early-prices-section.tsx';
+import { enquiryGroups, enquiryInput, enquiryValues } from './enquiry-fields.ts';
+import { OUTCOME_WORDS, SOURCE_WORDS } from './enquiry-words.ts';
+import { HoursSection } from './hours-section.tsx';
+
+const toValues = enquiryValues(localToday());
+
+/** The sheet of an enquiry; `id` is null for a new one. */
+export function EnquiryEditor({ id }: { readonly id: string | null }) {
+  const navigate = useNavigate();
+  const clients = useQuery(clientChoicesQuery);
+  const currency = useCurrency();
+  const mayKeep = useMayCall(keepEarlyPrice);
+  return (
+    <>
+      {clients.isError && <ErrorNotice error={clients.error} retry={() => void clients.refetch()} />}
+      <RecordSheet
+        calls={enquiryCalls}
+        id={id}
+        path={<Link to="/enquiries">Enquiries</Link>}
+        newTitle="New enquiry"
+        consequence="Its hours and early prices are gone for good, and its hours leave the overhead."
+        facts={factsOf}
+        actions={(enquiry) =>
+          mayKeep && (
+            <Link
+              to="/enquiries/$enquiryId/early-price"
+              params={{ enquiryId: enquiry.id }}
+              className="button button-main"
+            >
+              Early price
+            </Link>
+          )
+        }
+        groups={enquiryGroups(clients.data ?? [], currency, id === null)}
+        toValues={toValues}
+        toInput={enquiryInput}
+        onCreated={(enquiry) =>
+          void navigate({ to: '/enquiries/$enquiryId', params: { enquiryId: enquiry.id } })
+        }
+        onRemoved={() => void navigate({ to: '/enquiries' })}
+        {...(id === null
+          ? {}
+          : {
+              below: (enquiry: EnquiryRecord) => (
+                <>
+                  <EarlyPricesSection enquiryId={enquiry.id} />
+                  <HoursSection enquiryId={enquiry.id} total={enquiry.hoursSpent} />
+                </>
+              ),
+            })}
+      />
+    </>
+  );
+}
+
+function factsOf(enquiry: EnquiryRecord) {
+  return [
+    { label: 'Asked by', value: enquiry.clientName ?? enquiry.askedBy },
+    { label: 'Received', value: enquiry.receivedOn },
+    { label: 'Came by', value: SOURCE_WORDS[enquiry.source] },
+    { label: 'Outcome', value: OUTCOME_WORDS[enquiry.outcome] },
+    { label: 'Hours spent', value: `${enquiry.hoursSpent} h` },
+  ];
+}
