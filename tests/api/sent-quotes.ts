@@ -33,13 +33,18 @@ export async function sendDraft(test: QuotingWorkshop, id: string, version: numb
 }
 
 /** Puts lines into a draft. @returns the answer to the change */
-export async function fillDraft(test: QuotingWorkshop, id: string, change: object = {}): Promise<Response> {
+export async function fillDraft(
+  test: QuotingWorkshop,
+  id: string,
+  change: object = {},
+  enquiryId: string | null = null,
+): Promise<Response> {
   const { body } = await test.request.get(`/api/quote-revisions/${id}`).set(test.as('maker'));
   const draft = { ...body.draft, lines: quotedLines(test.costSheetId), ...change };
   return test.request
     .put(`/api/quote-revisions/${id}`)
     .set({ ...test.as('maker'), 'if-match': `"${body.version}"` })
-    .send({ title: body.title, clientId: body.clientId, enquiryId: null, draft })
+    .send({ title: body.title, clientId: body.clientId, enquiryId, draft })
     .expect(200);
 }
 

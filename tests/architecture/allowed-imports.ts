@@ -74,6 +74,7 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
         'exchange-rates',
         'materials',
         'price-lists',
+        'quotes',
         'suppliers',
         'tools',
         'workshop',

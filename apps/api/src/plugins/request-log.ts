@@ -4,9 +4,11 @@ import type { FastifyInstance, FastifyRequest, FastifyServerOptions } from 'fast
 
 const REQUEST_ID = /^[\w.-]{8,64}$/;
 
-/** Addresses go into the log without what could open a door: values of a query that hold a secret. */
+/** Addresses go into the log without what could open a door: secrets in a query, and those in clients' links. */
 export function withoutSecrets(url: string): string {
-  return url.replace(/([?&](?:token|password|code|secret)=)[^&]*/gi, '$1[redacted]');
+  return url
+    .replace(/([?&](?:token|password|code|secret)=)[^&]*/gi, '$1[redacted]')
+    .replace(/(\/offers\/)[^/?#]+/gi, '$1[redacted]');
 }
 
 type LogOptions = { level: string; stream?: { write: (line: string) => void } | undefined };

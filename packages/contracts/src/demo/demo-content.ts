@@ -7,6 +7,7 @@ export const demoContentSchema = z
   .strictObject({
     designs: count,
     costSheets: count,
+    quotes: count,
     materials: count,
     suppliers: count,
     priceLists: count,
@@ -24,6 +25,7 @@ export type DemoContent = z.output<typeof demoContentSchema>;
 export const exampleDemoContent: DemoContent = {
   designs: 12,
   costSheets: 8,
+  quotes: 8,
   materials: 109,
   suppliers: 3,
   priceLists: 9,

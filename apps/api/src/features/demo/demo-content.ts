@@ -8,6 +8,7 @@ export async function countDemo(database: Prisma.TransactionClient): Promise<Dem
   const ofDemo = { supplier: { isDemo: true } };
   return {
     designs: await database.design.count(DEMO),
+    quotes: await database.quote.count(DEMO),
     costSheets: await database.costSheet.count(DEMO),
     materials: await database.material.count(DEMO),
     suppliers: await database.supplier.count(DEMO),

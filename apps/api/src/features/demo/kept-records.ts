@@ -1,11 +1,14 @@
 import type { Bill } from '@scantling/costing';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { billOf } from '../designs/design-records.ts';
+import { sheetsInQuotes } from '../quotes/demo-quotes.ts';
 import { demoListHashes } from './enter-prices.ts';
 
 /** Ids of demo records that records of the workshop's own rest on, so that they stay. */
 export interface KeptRecords {
   readonly designs: readonly string[];
+  /** Named by own quotes. */
+  readonly costSheets: readonly string[];
   readonly clients: readonly string[];
   readonly materials: readonly string[];
   readonly suppliers: readonly string[];
@@ -69,11 +72,15 @@ async function suppliersThatStay(transaction: Prisma.TransactionClient, material
 
 /** Finds what stays: whatever an own cost sheet, design, person, tool or price list needs, and what that needs. */
 export async function findKeptRecords(transaction: Prisma.TransactionClient): Promise<KeptRecords> {
-  const used = { ...DEMO, costSheets: { some: OWN } };
-  const designs = idsOf(await transaction.design.findMany({ where: used, select: { id: true } }));
+  const quoted = { ...DEMO, id: { in: await sheetsInQuotes(transaction) } };
+  const costSheets = idsOf(await transaction.costSheet.findMany({ where: quoted, select: { id: true } }));
+  const ofSheets = { costSheets: { some: { OR: [OWN, { id: { in: costSheets } }] } } };
+  const designs = idsOf(
+    await transaction.design.findMany({ where: { ...DEMO, ...ofSheets }, select: { id: true } }),
+  );
   const clients = idsOf(
     await transaction.client.findMany({
-      where: { ...DEMO, OR: [{ costSheets: { some: OWN } }, { enquiries: { some: OWN } }] },
+      where: { ...DEMO, OR: [ofSheets, { enquiries: { some: OWN } }, { quotes: { some: OWN } }] },
       select: { id: true },
     }),
   );
@@ -104,6 +111,7 @@ export async function findKeptRecords(transaction: Prisma.TransactionClient): Pr
   const suppliers = await suppliersThatStay(transaction, materials);
   return {
     designs,
+    costSheets,
     clients,
     materials,
     suppliers: idsOf(suppliers),

@@ -16,7 +16,7 @@ export const loadDemoAtFirstStart: StartJob = {
     ]);
     const isFirst = used.every((count) => count === 0);
     if (!isFirst && !(await isHalfLoaded(database))) return [];
-    const { content } = await loadDemo(database, { clock: () => new Date() });
+    const { content } = await loadDemo(database, { clock: () => new Date(), config });
     const { designs, prices, tools, clients } = content;
     return [
       `The demo workshop, all of it invented, is loaded: ${designs} designs, ${prices} prices, ${tools} tools, ${clients} clients.`,

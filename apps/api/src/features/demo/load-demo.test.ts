@@ -8,6 +8,7 @@ import { readShop } from '../../shop/read-shop.ts';
 import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
 import { gatherInput } from '../cost-sheets/gather-input.ts';
 import { offersFor } from '../price-lists/offers.ts';
+import { removeDemoQuotes } from '../quotes/demo-quotes.ts';
 import { countDemo } from './demo-content.ts';
 import { demoFile } from './demo-files.ts';
 import { DEMO_PASSWORD, loadDemo } from './load-demo.ts';
@@ -21,6 +22,7 @@ afterAll(() => test.close());
 
 const NOTHING = {
   designs: 0,
+  quotes: 0,
   costSheets: 0,
   materials: 0,
   suppliers: 0,
@@ -33,6 +35,7 @@ const NOTHING = {
   enquiries: 0,
   overheadAmounts: 0,
 };
+const config = readConfig({});
 const clock = () => new Date('2026-11-25T10:00:00Z');
 const load = () => test.request.post('/api/demo').set(test.as('owner'));
 
@@ -123,6 +126,37 @@ describe('the demo workshop', () => {
     }
   });
 
+  it('has quotes in every state, one accepted with an addition', async () => {
+    const quotes = await test.request.get('/api/quotes').set(test.as('read-only')).expect(200);
+    const items: { id: string; state: string; hasOpenDraft: boolean }[] = quotes.body.items;
+    const states = new Set(items.map(({ state }) => state));
+    expect([...states].sort()).toEqual(['accepted', 'declined', 'draft', 'expired', 'sent', 'withdrawn']);
+    const revisions = await test.database.quoteRevision.findMany({ select: { state: true, series: true } });
+    expect(revisions.filter(({ state }) => state === 'superseded')).toHaveLength(1);
+    const hotel = await test.database.quote.findFirstOrThrow({ where: { title: { contains: 'mirror' } } });
+    const { body } = await test.request.get(`/api/quotes/${hotel.id}`).set(test.as('read-only')).expect(200);
+    expect(body.contract.parts.map((part: { kind: string }) => part.kind)).toEqual(['quote', 'addition']);
+    const numbers = await test.database.issuedNumber.groupBy({
+      by: ['year'],
+      _count: true,
+      _max: { count: true },
+    });
+    for (const { _count, _max } of numbers) expect(_max.count).toBe(_count);
+    for (const { id, state } of items.filter((one) => one.state !== 'draft')) {
+      const { currentRevisionId } = (await test.request.get(`/api/quotes/${id}`).set(test.as('read-only')))
+        .body;
+      const path = `/api/quote-revisions/${currentRevisionId}`;
+      const today = await test.request.get(`${path}/today`).set(test.as('read-only')).expect(200);
+      expect(today.body.lines.length, state).toBeGreaterThan(0);
+      expect(today.body.lines.map(({ problem }: { problem: string | null }) => problem)).toEqual([null]);
+      const { body: worked } = await test.request
+        .get(`${path}/figures`)
+        .set(test.as('read-only'))
+        .expect(200);
+      expect(Number(worked.figures[worked.margin.margin].value), state).toBeGreaterThan(0);
+    }
+  });
+
   it('ends prices that its complete list does not name', async () => {
     const offers = await offersFor(test.database, ['beech-10-4', 'beech-8-4'], '2026-11-02', 'USD');
     expect(offers.get('beech-10-4')?.every((offer) => !isInForce(offer, '2026-11-02'))).toBe(true);
@@ -148,11 +182,18 @@ describe('the demo workshop', () => {
   });
 });
 
+/** The demo's quotes, which nothing else may remove. */
+const removeDemoQuotesAlone = (database: TestApplication['database']) =>
+  database.$transaction((transaction) => removeDemoQuotes(transaction));
+
 describe('the first start', () => {
   it('is not disturbed by another load at the same time', async () => {
     const { database, drop } = await createTestDatabase();
     try {
-      const both = await Promise.allSettled([loadDemo(database, { clock }), loadDemo(database, { clock })]);
+      const both = await Promise.allSettled([
+        loadDemo(database, { clock, config }),
+        loadDemo(database, { clock, config }),
+      ]);
       expect(both.filter((one) => one.status === 'fulfilled' && one.value.isNew)).toHaveLength(1);
       for (const one of both)
         if (one.status === 'rejected') expect(one.reason).toMatchObject({ code: 'still-in-use' });
@@ -168,7 +209,7 @@ describe('the first start', () => {
       throw new Error('the clock stands still');
     };
     try {
-      await expect(loadDemo(database, { clock: noTime })).rejects.toThrow('the clock stands still');
+      await expect(loadDemo(database, { clock: noTime, config })).rejects.toThrow('the clock stands still');
       expect(await countDemo(database)).toEqual(NOTHING);
       expect(await database.user.count()).toBe(0);
       expect(await database.workshop.count()).toBe(0);
@@ -189,6 +230,7 @@ describe('the first start', () => {
       expect(await start('on')).toEqual([]);
       // As a power cut leaves it: what was entered last is not there, and the mark at the end is not set.
       const whole = await countDemo(database);
+      await removeDemoQuotesAlone(database);
       await database.costSheet.deleteMany();
       await database.design.deleteMany();
       await database.priceList.deleteMany({ where: { isComplete: true } });
@@ -198,5 +240,6 @@ describe('the first start', () => {
     } finally {
       await drop();
     }
-  });
+    // It is loaded twice, papers and all.
+  }, 120_000);
 });

@@ -1,4 +1,5 @@
 import { type DemoContent, loadDemo as loadDemoContract } from '@scantling/contracts';
+import type { Config } from '../../config.ts';
 import type { Database } from '../../database/connect.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { handle } from '../../handle.ts';
@@ -11,6 +12,7 @@ import { enterCostSheets, enterDesigns } from './enter-designs.ts';
 import { enterEnquiries } from './enter-enquiries.ts';
 import { enterMaterials } from './enter-materials.ts';
 import { enterPrices } from './enter-prices.ts';
+import { enterQuotes } from './enter-quotes.ts';
 import { enterShop } from './enter-shop.ts';
 import { removeRecords } from './remove-records.ts';
 import { requireRoom } from './require-room.ts';
@@ -46,10 +48,11 @@ async function enterBasics(transaction: Prisma.TransactionClient) {
 async function enterRest(
   transaction: Prisma.TransactionClient,
   userId: string,
-  now: Date,
+  { now, config }: { now: Date; config: Config },
 ): Promise<DemoContent> {
   await enterCostSheets(transaction, await enterDesigns(transaction, userId), now);
   await enterEnquiries(transaction, userId, now);
+  await enterQuotes(transaction, { createdBy: `user:${userId}`, now, config });
   await transaction.workshop.updateMany({ data: { hasDemo: true } });
   return countDemo(transaction);
 }
@@ -59,14 +62,19 @@ async function enterRest(
  * fails is taken back, one that was cut off is begun anew. Where it is loaded already nothing changes.
  * @throws RequestProblem already-exists where own records are in the way
  */
-export function loadDemo(database: Database, { clock }: Pick<Services, 'clock'>): Promise<LoadedDemo> {
+export function loadDemo(
+  database: Database,
+  { clock, config }: Pick<Services, 'clock' | 'config'>,
+): Promise<LoadedDemo> {
   return withDemoLock(database, async (locked) => {
     const isLoaded = (await locked.workshop.count({ where: { hasDemo: true } })) > 0;
     if (isLoaded) return { isNew: false, content: await countDemo(locked) };
     const { userId, supplierIds } = await inOneStep(database, enterBasics);
     try {
       await enterPrices({ database, clock }, { supplierIds, createdBy: `user:${userId}` });
-      const content = await inOneStep(database, (transaction) => enterRest(transaction, userId, clock()));
+      const content = await inOneStep(database, (transaction) =>
+        enterRest(transaction, userId, { now: clock(), config }),
+      );
       return { isNew: true, content };
     } catch (error) {
       await inOneStep(database, removeRecords);

@@ -16,6 +16,7 @@ afterAll(() => test.close());
 
 const NOTHING = {
   designs: 0,
+  quotes: 0,
   costSheets: 0,
   materials: 0,
   suppliers: 0,
@@ -28,6 +29,7 @@ const NOTHING = {
   enquiries: 0,
   overheadAmounts: 0,
 };
+const config = readConfig({});
 const clock = () => new Date('2026-11-25T10:00:00Z');
 const load = () => test.request.post('/api/demo').set(test.as('owner'));
 const remove = () => test.request.delete('/api/demo').set(test.as('owner'));
@@ -70,16 +72,44 @@ describe('removing the demo', () => {
   });
 });
 
+/** A draft of the workshop's own for a client and a cost sheet of the demo. */
+async function quoteOwn(clientId: string, costSheetId: string): Promise<void> {
+  const body = { title: 'My own quote', clientId, enquiryId: null };
+  const owner = test.as('owner');
+  const { body: quote } = await test.request.post('/api/quotes').set(owner).send(body).expect(201);
+  const path = `/api/quote-revisions/${quote.currentRevisionId}`;
+  const { body: revision } = await test.request.get(path).set(owner).expect(200);
+  const line = {
+    kind: 'cost-sheet',
+    id: 'chest',
+    description: 'Chest',
+    details: '',
+    tax: revision.draft.taxes[0].id,
+    choice: { kind: 'included' },
+    pictures: [],
+    costSheetId,
+    pieces: 1,
+  };
+  await test.request
+    .put(path)
+    .set({ ...owner, 'if-match': `"${revision.version}"` })
+    .send({ ...body, draft: { ...revision.draft, lines: [line] } })
+    .expect(200);
+}
+
 describe('a workshop with records of its own', () => {
   it('keeps them, and the demo records they rest on', async () => {
     const { database } = test;
-    await loadDemo(database, { clock });
+    await loadDemo(database, { clock, config });
     const bench = await database.design.findUniqueOrThrow({ where: { code: 'wall-shelf' } });
     const terms = (await database.costSheet.findFirstOrThrow()).terms ?? {};
     await database.costSheet.create({
       data: { title: 'My own', designId: bench.id, basis: 'shop', quantities: [1], terms },
     });
     await database.client.create({ data: { name: 'A client of my own' } });
+    const client = await database.client.findFirstOrThrow({ where: { name: 'Tobias Grenfallow' } });
+    const quoted = await database.costSheet.findFirstOrThrow({ where: { design: { code: 'tool-chest' } } });
+    await quoteOwn(client.id, quoted.id);
     const { id: supplierId } = await database.supplier.findUniqueOrThrow({ where: { code: 'gridley-moss' } });
     const list = {
       supplierId,
@@ -90,14 +120,16 @@ describe('a workshop with records of its own', () => {
     await test.request.post('/api/price-lists').set(test.as('owner')).send(list).expect(201);
     const own = await database.material.create({ data: { code: 'MY-OAK', name: 'My oak', form: 'each' } });
     const { body } = await remove().expect(200);
-    expect(body.kept).toMatchObject({ designs: 1, clients: 0, suppliers: 3, grades: 3 });
+    expect(body.kept).toMatchObject({ designs: 2, clients: 1, suppliers: 3, grades: 3 });
     expect(body.inventedName).toMatch(/invented/);
     expect(body.kept.materials).toBeGreaterThan(5);
     expect(body.kept.tools).toBeGreaterThan(2);
     expect(await countDemo(database)).toEqual(NOTHING);
-    expect(await database.design.count()).toBe(1);
+    expect(await database.design.count()).toBe(2);
+    expect(await database.quote.findMany()).toMatchObject([{ title: 'My own quote', isDemo: false }]);
+    expect(await database.costSheet.count({ where: { id: quoted.id, isDemo: false } })).toBe(1);
     expect(await database.priceList.count({ where: { name: 'By telephone' } })).toBe(1);
-    expect(await database.client.count()).toBe(1);
+    expect(await database.client.count()).toBe(2);
     expect(await database.material.count({ where: { id: own.id } })).toBe(1);
     const sheet = await database.costSheet.findFirstOrThrow({ where: { title: 'My own' } });
     const asked = {

@@ -6,6 +6,7 @@ import { removeDemoPictures } from '../../pictures/picture-records.ts';
 import { toWorkshop } from '../../shop/workshop-record.ts';
 import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
 import { hashOf, newSecret } from '../../sign-in/secret-text.ts';
+import { picturesInQuotes, removeDemoQuotes } from '../quotes/demo-quotes.ts';
 import { countDemo } from './demo-content.ts';
 import { readDemoWorkshop } from './enter-shop.ts';
 import { findKeptRecords, type KeptRecords } from './kept-records.ts';
@@ -18,6 +19,7 @@ async function adopt(transaction: Prisma.TransactionClient, kept: KeptRecords): 
   const among = (ids: readonly string[]) => ({ where: { id: { in: [...ids] } }, data: OWN });
   await transaction.design.updateMany(among(kept.designs));
   await transaction.client.updateMany(among(kept.clients));
+  await transaction.costSheet.updateMany(among(kept.costSheets));
   await transaction.material.updateMany(among(kept.materials));
   await transaction.supplier.updateMany(among(kept.suppliers));
   await transaction.labourGrade.updateMany(among(kept.grades));
@@ -82,7 +84,8 @@ async function removeWorkshop(
 async function picturesThatStay(transaction: Prisma.TransactionClient): Promise<string[]> {
   const row = await transaction.workshop.findUnique({ where: { id: 1 } });
   const logo = row === null ? null : toWorkshop(row).settings.letterhead.logo;
-  return logo === null ? [] : [logo.sha256];
+  const quoted = await picturesInQuotes(transaction);
+  return logo === null ? quoted : [logo.sha256, ...quoted];
 }
 
 export type Removal = { removed: DemoContent; kept: KeptRecords; inventedName: string | null };
@@ -94,6 +97,7 @@ export async function removeRecords(transaction: Prisma.TransactionClient): Prom
   const removed = await countDemo(transaction);
   await removeImports(transaction);
   await transaction.enquiry.deleteMany({ where: DEMO });
+  await removeDemoQuotes(transaction);
   await transaction.costSheet.deleteMany({ where: DEMO });
   await transaction.design.deleteMany({ where: DEMO });
   await transaction.client.deleteMany({ where: DEMO });

@@ -3,6 +3,7 @@ import { canonicalText } from '@scantling/quoting';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { type QuotingWorkshop, startQuotingWorkshop } from '../../../../../tests/api/quoting-workshop.ts';
 import { postAs, type SentQuote, sendQuote } from '../../../../../tests/api/sent-quotes.ts';
+import { withoutSecrets } from '../../plugins/request-log.ts';
 
 let test: QuotingWorkshop;
 beforeAll(async () => {
@@ -132,5 +133,17 @@ describe('guessing links', () => {
     } finally {
       await own.close();
     }
+  });
+});
+
+describe('the log', () => {
+  it('does not keep the secret of a link', () => {
+    const secret = 'x'.repeat(43);
+    const written = [`/api/offers/${secret}`, `/api/offers/${secret}/accept`, `/offers/${secret}?a=1`];
+    expect(written.map(withoutSecrets)).toEqual([
+      '/api/offers/[redacted]',
+      '/api/offers/[redacted]/accept',
+      '/offers/[redacted]?a=1',
+    ]);
   });
 });

@@ -3,6 +3,7 @@ import { type Acceptance, clientDocumentSchema } from '@scantling/contracts';
 import { canonicalText, documentTotals, statedTotals } from '@scantling/quoting';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { asJson } from './check-draft.ts';
+import { markWon } from './follow-enquiry.ts';
 import { acceptedQuote, readFrozenWorking } from './frozen-working.ts';
 import { changeRevision, nextState } from './quote-records.ts';
 import type { RevisionRow } from './quote-rows.ts';
@@ -55,6 +56,7 @@ export async function acceptRevision(
     acceptedWorking: asJson(working),
     total: totals.total,
   });
+  await markWon(transaction, row.quote.enquiryId, onDay);
 }
 
 export type DeclineGiven = {

@@ -33,11 +33,13 @@ function problemsOfLines({ lines, taxes }: QuoteDraft): FieldProblem[] {
  */
 export async function checkDraft(
   transaction: Prisma.TransactionClient,
-  { clientId, draft }: Given,
+  { clientId, enquiryId, draft }: Given,
 ): Promise<void> {
   const errors = problemsOfLines(draft);
   if (clientId !== undefined && (await transaction.client.count({ where: { id: clientId } })) === 0)
     errors.push({ field: 'clientId', message: 'names no client', mend: 'Choose one of the clients.' });
+  if (enquiryId != null && (await transaction.enquiry.count({ where: { id: enquiryId } })) === 0)
+    errors.push({ field: 'enquiryId', message: 'names no enquiry', mend: 'Choose one, or none.' });
   const sheetIds = draft.lines.flatMap((line) => (line.kind === 'cost-sheet' ? [line.costSheetId] : []));
   const sheets = await transaction.costSheet.findMany({
     where: { id: { in: sheetIds } },

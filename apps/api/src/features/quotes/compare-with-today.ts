@@ -7,7 +7,7 @@ import {
 import { compareLeaves, difference, type Figure, FigureTableBuilder, input, named } from '@scantling/figures';
 import { type ClientDocument, documentTotals, type LineCost, quoteMargin } from '@scantling/quoting';
 import type { Prisma } from '../../generated/prisma/client.ts';
-import { costAsk, costedLine } from './cost-lines.ts';
+import { costAsk, costedLine, isOfCosting } from './cost-lines.ts';
 import { type FrozenWorking, frozenCosts } from './frozen-working.ts';
 
 type Access = Prisma.TransactionClient;
@@ -34,7 +34,7 @@ async function lineToday(
     return { ...common, changes, problem: null, now: costedLine(line, kept.ask, sheet).cost };
   } catch (error) {
     // A material without a price any more, a grade that is gone: told beside the line, the rest still compares.
-    if (!(error instanceof Error) || !('code' in error)) throw error;
+    if (!isOfCosting(error)) throw error;
     return { ...common, changes: [], problem: error.message, now: null };
   }
 }

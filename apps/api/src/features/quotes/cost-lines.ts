@@ -1,7 +1,7 @@
 import { costTermsSchema } from '@scantling/contracts';
 import { type Bill, type CostColumn, CostingInputError, type CostSheet, costSheet } from '@scantling/costing';
 import { type Figure, input, NoAnswerError, type Source, sum } from '@scantling/figures';
-import { CurrencyMismatchError } from '@scantling/money';
+import { CurrencyMismatchError, NoExchangeRateError } from '@scantling/money';
 import {
   type CostSheetLine,
   type DraftLine,
@@ -39,14 +39,20 @@ export interface CostedLine {
 
 type Asked = Pick<CostSheetAnswer, 'designId' | 'basis' | 'onDate' | 'quantities' | 'terms'>;
 
-/** An error of costing, told as one of the quote's line. */
-function asLineProblem(error: unknown, at: number, title: string): unknown {
-  const isOfCosting =
+/** True for what is wrong with the records a sheet rests on, and not with the program. */
+export function isOfCosting(error: unknown): error is Error {
+  return (
     error instanceof CostingInputError ||
     error instanceof NoAnswerError ||
     error instanceof CurrencyMismatchError ||
-    (error instanceof RequestProblem && error.code === 'input-invalid');
-  if (!isOfCosting) return error;
+    error instanceof NoExchangeRateError ||
+    (error instanceof RequestProblem && error.code === 'input-invalid')
+  );
+}
+
+/** An error of costing, told as one of the quote's line. */
+function asLineProblem(error: unknown, at: number, title: string): unknown {
+  if (!isOfCosting(error)) return error;
   return new QuotingInputError(
     `lines.${at}.costSheetId`,
     `names "${title}", which cannot be worked out (${error.message})`,

@@ -1,7 +1,7 @@
 import type { ClientDocument } from '@scantling/quoting';
+import type { Config } from '../../config.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { queueMail } from '../../outbox/queue-mail.ts';
-import type { Services } from '../../services.ts';
 import type { RevisionRow } from './quote-rows.ts';
 
 /** Where a client reads and answers an offer, below the program's address. */
@@ -9,7 +9,9 @@ export function offerPath(token: string): string {
   return `/offers/${token}`;
 }
 
-function offerAddress({ publicUrl, host, port }: Services['config'], token: string): string {
+type Address = Pick<Config, 'publicUrl' | 'host' | 'port'>;
+
+function offerAddress({ publicUrl, host, port }: Address, token: string): string {
   return `${publicUrl ?? `http://${host}:${port}`}${offerPath(token)}`;
 }
 
@@ -37,7 +39,7 @@ function textOf(document: ClientDocument, address: string): string {
 /** Puts the mail with link and paper into the outbox. @returns the address, null where the client has none */
 export async function mailOffer(
   transaction: Prisma.TransactionClient,
-  { config }: Pick<Services, 'config'>,
+  { config }: { config: Address },
   sent: { row: RevisionRow; document: ClientDocument; token: string; paperId: string },
 ): Promise<string | null> {
   const { row, document, token, paperId } = sent;

@@ -48,6 +48,25 @@ describe('an answer written down by hand', () => {
   });
 });
 
+describe('an enquiry', () => {
+  it('is quoted when its quote is sent, and won when that is accepted', async () => {
+    const { enquiry } = test.database;
+    const { id } = await enquiry.create({
+      data: { name: 'Shelves', receivedOn: new Date('2026-02-20'), source: 'website' },
+    });
+    const begun = { title: 'Asked for', clientId: test.clientId, enquiryId: 'none' };
+    const refused = await postAs(test, '/api/quotes', begun).expect(422);
+    expect(refused.body.errors[0].field).toBe('enquiryId');
+    const { body: quote } = await postAs(test, '/api/quotes', { ...begun, enquiryId: id }).expect(201);
+    const { body: filled } = await fillDraft(test, quote.currentRevisionId, {}, id);
+    const { id: sentId, version } = await sendDraft(test, filled.id, filled.version);
+    expect(await enquiry.findUnique({ where: { id } })).toMatchObject({ outcome: 'quoted', outcomeOn: null });
+    await byHand(sentId, version).expect(200);
+    const won = await enquiry.findUniqueOrThrow({ where: { id } });
+    expect([won.outcome, won.outcomeOn?.toISOString().slice(0, 10)]).toEqual(['won', '2026-03-02']);
+  });
+});
+
 describe('a revision', () => {
   it('replaces what was sent when it is sent itself, under the same number and a link of its own', async () => {
     const first = await sendQuote(test, 'Revised');

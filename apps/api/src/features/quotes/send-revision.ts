@@ -1,5 +1,6 @@
 import { quoteDraftSchema } from '@scantling/contracts';
 import { type ClientDocument, clientDocument, quotePaper } from '@scantling/quoting';
+import type { Config } from '../../config.ts';
 import { storeDocument } from '../../documents/store-document.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { nextNumber } from '../../numbers/next-number.ts';
@@ -11,6 +12,7 @@ import { textHash } from './answer-revision.ts';
 import { asJson } from './check-draft.ts';
 import { daysAfter, documentWorkshop } from './client-facts.ts';
 import { picturesOf } from './document-pictures.ts';
+import { markQuoted } from './follow-enquiry.ts';
 import { freezeWorking } from './frozen-working.ts';
 import { mailOffer, offerPath } from './offer-mail.ts';
 import { changeRevision, lockRevision, nextState, requireVersion } from './quote-records.ts';
@@ -18,7 +20,7 @@ import { dayOf, type RevisionRow, stateOf } from './quote-rows.ts';
 import { workDraft } from './work-draft.ts';
 
 type Access = Prisma.TransactionClient;
-type Sender = Pick<Services, 'random' | 'papers' | 'config'>;
+type Sender = Pick<Services, 'random' | 'papers'> & { config: Pick<Config, 'publicUrl' | 'host' | 'port'> };
 
 export type SendWanted = { id: string; version: number; sentBy: string; now: Date };
 /** Where the client answers, and whom it was mailed to; both null where it had been sent before. */
@@ -140,6 +142,7 @@ export async function sendRevision(
     validUntil: new Date(`${document.validUntil}T00:00:00Z`),
     total: document.totals.total,
   });
+  await markQuoted(transaction, row.quote.enquiryId);
   const mailTo = await mailOffer(transaction, sender, { row, document, token, paperId: paper.id });
   return { linkPath: offerPath(token), mailTo };
 }

@@ -5,6 +5,7 @@ type Counted = keyof DemoContent | keyof RemovedDemo['kept'];
 
 const WORDS: Readonly<Record<Counted, readonly [one: string, many: string]>> = {
   designs: ['design', 'designs'],
+  quotes: ['quote', 'quotes'],
   costSheets: ['cost sheet', 'cost sheets'],
   materials: ['material', 'materials'],
   suppliers: ['supplier', 'suppliers'],
