@@ -1,3 +1,4 @@
+import { findHeaders } from '../header-row.ts';
 import { BILL_COLUMNS, type BillColumn, type RowKind } from './bill-columns.ts';
 
 /** Which header of a file holds which column of a bill, by the header's text, so that moved columns are found again. */
@@ -102,10 +103,10 @@ function fitsAll(kept: BillMapping, headers: readonly string[]): boolean {
 /**
  * The row that holds the headers: titles and dates may stand above it.
  * @param rows the first rows of the file
- * @returns its index; 0 where no row looks like headers
+ * @returns its index
  */
 export function findBillHeaders(rows: readonly (readonly string[])[], kept: BillMapping | undefined): number {
   const fits = (cells: readonly string[]) =>
     (kept !== undefined && fitsAll(kept, cells)) || Object.keys(guessBillMapping(cells).columns).length >= 3;
-  return Math.max(0, rows.findIndex(fits));
+  return findHeaders(rows, fits);
 }

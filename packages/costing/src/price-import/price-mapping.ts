@@ -1,4 +1,5 @@
 import type { PricingUnitId } from '@scantling/units';
+import { findHeaders } from '../header-row.ts';
 import { bareHeader, HEADER_WORDS, PRICE_COLUMNS, type PriceColumn } from './price-columns.ts';
 
 /** Which header of a file holds which column, by the header's text, so that moved columns are found again. */
@@ -51,7 +52,7 @@ export function missingColumns(mapping: PriceMapping, headers: readonly string[]
 /**
  * The row that holds the headers: titles and dates may stand above it.
  * @param rows the first rows of the file
- * @returns its index; 0 where no row looks like headers
+ * @returns its index
  */
 export function findHeaderRow(
   rows: readonly (readonly string[])[],
@@ -62,5 +63,5 @@ export function findHeaderRow(
     const { columns } = guessPriceMapping(cells);
     return columns.code !== undefined && columns.price !== undefined;
   };
-  return Math.max(0, rows.findIndex(fits));
+  return findHeaders(rows, fits);
 }
