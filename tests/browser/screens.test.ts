@@ -1,18 +1,17 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { type RunningApplication, startApplication } from './application.ts';
 import { launchBrowser } from './browser.ts';
 import { signInAsDemo } from './sign-in-demo.ts';
+import { violations } from './violations.ts';
 
-// Rules of WCAG 2.2 at levels A and AA, checked by axe-core, a general-purpose accessibility engine.
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const SCREENS = [
   '/',
   '/designs',
   '/cost-sheets',
   '/clients',
+  '/enquiries',
+  '/enquiries/new',
   '/mail',
   '/price-lists',
   '/materials',
@@ -63,19 +62,6 @@ async function open(page: Page, screen: string): Promise<void> {
   await page.goto(`${application.address}${screen}`);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
   await page.waitForLoadState('networkidle');
-}
-
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const engine = Reflect.get(window, 'axe');
-    const { violations: found } = await engine.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa', 'wcag22aa'],
-    });
-    return found.map(
-      (rule: { id: string; nodes: { html: string }[] }) => `${rule.id}: ${rule.nodes[0]?.html.slice(0, 160)}`,
-    );
-  });
 }
 
 it('a design with a cell open, its choices hanging below, is without a violation of WCAG', async () => {

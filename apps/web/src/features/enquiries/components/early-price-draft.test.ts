@@ -53,9 +53,9 @@ describe('what is typed for an early price', () => {
   it('names what cannot be read', () => {
     const read = (change: object) => () =>
       toEarlyPriceInput({ ...NEW_DRAFT, ...asked, ...change }, [past], 'metric');
-    expect(read({ width: 'wide' })).toThrow('asked.size.width "wide" is no length');
+    expect(read({ width: 'wide' })).toThrow('asked.size.width cannot be "wide"');
     expect(read({ height: '' })).toThrow('asked.size.height is missing');
-    expect(read({ adjustment: 'more' })).toThrow('adjustment.factor "more" is no number');
+    expect(read({ adjustment: 'more' })).toThrow('adjustment.factor cannot be "more"');
     expect(() => toEarlyPriceInput(NEW_DRAFT, [], 'metric')).toThrow('pieces cannot be 0');
   });
 });

@@ -130,7 +130,7 @@ function mm(side: Side, draft: EarlyPriceDraft, system: LengthSystem): string {
     if (!(error instanceof UnreadableLengthError)) throw error;
     throw new CostingInputError(
       `asked.size.${side}`,
-      draft[side].trim() === '' ? 'is missing' : `"${draft[side]}" is no length`,
+      draft[side].trim() === '' ? 'is missing' : `cannot be "${draft[side]}"`,
       'write it like 1200 mm, 48" or 4\' 6"',
     );
   }
@@ -151,7 +151,7 @@ function adjustmentOf({ adjustment, reason }: EarlyPriceDraft) {
   if (!/^-?\d+(\.\d+)?$/.test(percent))
     throw new CostingInputError(
       'adjustment.factor',
-      `"${adjustment}" is no number`,
+      `cannot be "${adjustment}"`,
       'write percent, such as 10 or -5',
     );
   return { adjustment: { factor: decimal(percent).plus(1).toFixed(), reason } };

@@ -50,7 +50,7 @@ export function AskedFields({ draft, onChange }: Pick<FormProps, 'draft' | 'onCh
 export function MoreFields({ draft, onChange, past, currency }: FormProps) {
   const usesCount = EARLY_PRICE_CLASSES.some((name) => ruleOf(draft, name).basis === 'count');
   return (
-    <>
+    <div className="early-form">
       <FieldGroup legend="Own judgement">
         <TextInput
           label="More or less than that"
@@ -161,6 +161,6 @@ export function MoreFields({ draft, onChange, past, currency }: FormProps) {
         Now = then × (asked / then) to the power of the exponent: 1 is in proportion, 0.6 is the six-tenths
         rule of plants (Williams, Chemical Engineering, 1947); none is published for furniture.
       </p>
-    </>
+    </div>
   );
 }

@@ -41,9 +41,9 @@ export function HoursSection({ enquiryId, total }: HoursSectionProps) {
       id: 'hours',
       header: 'Hours',
       isNumeric: true,
-      text: (entry) => formatNumber(entry.hours, 2, { locale }),
+      text: (entry) => formatNumber(entry.hours, 2, { locale, places: 2 }),
       sortBy: (entry) => decimal(entry.hours),
-      total: formatNumber(total, 2, { locale }),
+      total: formatNumber(total, 2, { locale, places: 2 }),
     },
     { id: 'note', header: 'What for', text: ({ note }) => note },
     ...(mayEdit

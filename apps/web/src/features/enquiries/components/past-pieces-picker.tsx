@@ -29,7 +29,7 @@ export function PastPiecesPicker({ chosen, onChange }: PickerProps) {
     );
   }
   return (
-    <div>
+    <div className="early-picker">
       <ul className="early-pieces" aria-label="Past pieces chosen">
         {chosen.map((id) => {
           const label = choices.data.find((choice) => choice.id === id)?.label ?? id;

@@ -10,6 +10,7 @@ import { formatNumber } from '../../../lib/format.ts';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import { Figures } from '../../figures/figures.tsx';
 import { type EnquiryResults, enquiryResultsQuery } from '../api/get-enquiry-results.ts';
+import './enquiry.css';
 import { SOURCE_WORDS } from './enquiry-words.ts';
 
 type Line = EnquiryResults['all'] & { readonly id: string; readonly label: string };
@@ -27,10 +28,12 @@ export function ResultsSection() {
   if (!results.data || results.data.sources.length === 0) return null;
   return (
     <Figures table={results.data.figures}>
-      <Section title="What came of them" note="The win rate is of those decided, won or lost.">
-        <ResultsTable results={results.data} />
-        <ResultsChart results={results.data} />
-      </Section>
+      <div className="enquiry-results">
+        <Section title="What came of them" note="The win rate is of those decided, won or lost.">
+          <ResultsTable results={results.data} />
+          <ResultsChart results={results.data} />
+        </Section>
+      </div>
     </Figures>
   );
 }

@@ -30,7 +30,7 @@ function columnsIn(locale: string): readonly DataColumn<EnquiryRecord>[] {
       id: 'hours',
       header: 'Hours',
       isNumeric: true,
-      text: ({ hoursSpent }) => formatNumber(hoursSpent, 2, { locale }),
+      text: ({ hoursSpent }) => formatNumber(hoursSpent, 2, { locale, places: 2 }),
       sortBy: ({ hoursSpent }) => decimal(hoursSpent),
     },
     {

@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { FigureValue } from '../../figures/figure-value.tsx';
+import './overhead.css';
 import type { OverheadRecovery } from '../api/get-overhead-recovery.ts';
 
 interface LostEnquiriesProps {
@@ -12,11 +13,11 @@ export function LostEnquiries({ lost }: LostEnquiriesProps) {
     <>
       In the last twelve months <FigureValue id={lost.hours} /> went into{' '}
       <Link to="/enquiries">enquiries that were lost</Link>; at what a paid hour costs with burden that is{' '}
-      <FigureValue id={lost.perYear} />.
+      <FigureValue id={lost.perYear} places={2} />.
     </>
   );
   return lost.home === 'administration-pool' ? (
-    <p>
+    <p className="lost-enquiries">
       {spent} They are paid hours, so they are taken off pay and burden and off what labour rates bring back,
       and stand among the yearly amounts as “Hours on lost enquiries”, in the administration pool. This holds
       where the productive shares of the labour grades are shares of the other hours. Where a share leaves
@@ -24,7 +25,7 @@ export function LostEnquiries({ lost }: LostEnquiriesProps) {
       <Link to="/workshop">workshop settings</Link>.
     </p>
   ) : (
-    <p>
+    <p className="lost-enquiries">
       {spent} The workshop says that its productive shares leave these hours out already: the labour rates
       recover them, and no pool does. This is chosen in the <Link to="/workshop">workshop settings</Link>.
     </p>
