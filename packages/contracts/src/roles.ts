@@ -14,7 +14,8 @@ export type Audience = readonly Role[] | 'anyone' | 'visitor';
 /** What each role may do, in words for a list of people. */
 export const ROLE_MEANINGS: Readonly<Record<Role, string>> = {
   owner: 'Everything, including people, tokens and the workshop itself.',
-  maker: 'Designs, cost sheets, shop rates, suppliers, materials and prices; no people and no tokens.',
+  maker:
+    'Designs, cost sheets, quotes, shop rates, suppliers, materials and prices; no people and no tokens.',
   bookkeeper:
     'Suppliers, price lists, exchange rates, overhead and the tool register; reads designs and costs.',
   'read-only': 'Reads everything but people and tokens, changes nothing.',
