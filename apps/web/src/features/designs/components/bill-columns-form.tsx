@@ -4,6 +4,7 @@ import { Button } from '../../../components/button.tsx';
 import { ColumnMatch } from '../../../components/column-match.tsx';
 import { Select } from '../../../components/select.tsx';
 import type { BillReading } from '../api/import-bill.ts';
+import '../../../components/record-editor/record-editor.css';
 
 const EACH_SAYS = '';
 const KIND_CHOICES = [

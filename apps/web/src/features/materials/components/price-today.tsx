@@ -10,6 +10,7 @@ import { Figures } from '../../figures/figures.tsx';
 import type { MaterialPrice } from '../api/list-material-prices.ts';
 import { priceUnitWords } from './material-words.ts';
 import { costOfNeed, offersOf, usedOffer } from './price-choice.ts';
+import '../../../components/record-editor/record-editor.css';
 
 interface PriceTodayProps {
   readonly prices: readonly MaterialPrice[];

@@ -13,6 +13,7 @@ import { useMayCall } from '../../../lib/use-session.ts';
 import { type SupplierItem, supplierItemsQuery } from '../api/list-supplier-items.ts';
 import { suppliersQuery } from '../api/list-suppliers.ts';
 import { LinkArticle } from '../components/link-article.tsx';
+import '../../../components/record-editor/record-editor.css';
 
 /** A supplier's articles, and which material each is here. */
 export function ArticlesScreen() {

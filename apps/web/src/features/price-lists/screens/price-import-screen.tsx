@@ -9,6 +9,7 @@ import { DropImport } from '../components/drop-import.tsx';
 import { ImportPreview } from '../components/import-preview.tsx';
 import { PHASE_WORDS, shareRead } from '../components/import-words.ts';
 import { MappingForm } from '../components/mapping-form.tsx';
+import '../../../components/record-editor/record-editor.css';
 
 const FORMATS = { csv: 'CSV', xlsx: 'XLSX' } as const;
 const MARKS = { point: '1.5', comma: '1,5' } as const;

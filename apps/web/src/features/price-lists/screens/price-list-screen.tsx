@@ -12,6 +12,7 @@ import { formatMoney, formatNumber, formatPercent } from '../../../lib/format.ts
 import { type PriceLine, priceLinesQuery } from '../api/list-price-lines.ts';
 import { type PriceList, priceListsQuery } from '../api/list-price-lists.ts';
 import { priceUnitWords } from '../components/change-words.ts';
+import '../../../components/record-editor/record-editor.css';
 
 const number = (text: string | null): string => (text === null ? '–' : formatNumber(text, 4));
 

@@ -6,12 +6,13 @@ import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Select } from '../../../components/select.tsx';
-import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { formatNumber, formatPercent } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { type PriceList, priceListsQuery } from '../api/list-price-lists.ts';
 import { suppliersQuery } from '../api/list-suppliers.ts';
 import { ImportsSection } from '../components/imports-section.tsx';
+import '../../../components/record-editor/record-editor.css';
 
 const COLUMNS: readonly DataColumn<PriceList>[] = [
   {
@@ -84,15 +85,17 @@ export function PriceListsScreen() {
         </EmptyState>
       )}
       {lists.data !== undefined && lists.data.length > 0 && (
-        <DataTable
-          label="Price lists"
-          columns={COLUMNS}
-          rows={lists.data}
-          rowId={(row) => row.id}
-          onOpenRow={(row) =>
-            void navigate({ to: '/price-lists/$priceListId', params: { priceListId: row.id } })
-          }
-        />
+        <Section title="Dated lists" note="Newest first; kept for good.">
+          <DataTable
+            label="Price lists"
+            columns={COLUMNS}
+            rows={lists.data}
+            rowId={(row) => row.id}
+            onOpenRow={(row) =>
+              void navigate({ to: '/price-lists/$priceListId', params: { priceListId: row.id } })
+            }
+          />
+        </Section>
       )}
       <ImportsSection supplierId={supplier} suppliers={suppliers.data ?? []} />
     </Sheet>
