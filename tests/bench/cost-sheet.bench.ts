@@ -1,6 +1,6 @@
 import { performance } from 'node:perf_hooks';
 import { toWorkedCostSheet } from '@scantling/contracts';
-import { costSheet } from '@scantling/costing';
+import { costSheet, requireSized } from '@scantling/costing';
 import { HyperFormula } from 'hyperformula';
 import type { Benchmark } from './benchmark.ts';
 import { workshopSheet } from './workshop-sheet.ts';
@@ -21,7 +21,8 @@ function leastMs(runs: number, work: () => void): number {
  * cost), the totals and the price below.
  */
 function sheetCells(lines: number): (string | number)[][] {
-  const { bill } = workshopSheet(lines);
+  const drawn = { bill: workshopSheet(lines).bill, parameters: [], variants: [] };
+  const { bill } = requireSized(drawn, {}, 'mm');
   const rows: (string | number)[][] = [];
   bill.parts.forEach((part, index) => {
     const row = index + 1;

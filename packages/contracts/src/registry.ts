@@ -24,16 +24,21 @@ import { editCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { getCostSheet } from './cost-sheets/get-cost-sheet.ts';
 import { listCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
+import { tryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { workOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
 import { loadDemo } from './demo/load-demo.ts';
 import { removeDemo } from './demo/remove-demo.ts';
+import { compareDesignRevisions } from './designs/compare-design-revisions.ts';
 import { createDesign } from './designs/create-design.ts';
 import { editDesign } from './designs/edit-design.ts';
 import { exportBill } from './designs/export-bill.ts';
 import { getDesign } from './designs/get-design.ts';
+import { getDesignRevision } from './designs/get-design-revision.ts';
 import { importBill } from './designs/import-bill.ts';
+import { listDesignRevisions } from './designs/list-design-revisions.ts';
 import { listDesigns } from './designs/list-designs.ts';
 import { removeDesign } from './designs/remove-design.ts';
+import { restoreDesignRevision } from './designs/restore-design-revision.ts';
 import { getDocument } from './documents/get-document.ts';
 import { addEnquiryHours } from './enquiries/add-enquiry-hours.ts';
 import { createEnquiry } from './enquiries/create-enquiry.ts';
@@ -159,6 +164,10 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   createDesign,
   editDesign,
   removeDesign,
+  compareDesignRevisions,
+  getDesignRevision,
+  listDesignRevisions,
+  restoreDesignRevision,
   importBill,
   exportBill,
   getDocument,
@@ -188,6 +197,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getEarlyPrice,
   getPastPiece,
   getEnquiryResults,
+  tryCostSheet,
   createClient,
   editClient,
   getClient,

@@ -5,6 +5,7 @@ import { firstUnitRunner, learningCurveRunner } from './learning-curve.ts';
 import { machineHourRateRunner } from './machine-hour-rate.ts';
 import type { Runner } from './runner.ts';
 import { labourRateRunner, overheadChargeRunner, overheadRateRunner } from './shop-rates.ts';
+import { threePointMeanRunner } from './three-point-time.ts';
 
 /** Who runs a check, by the name in its "function". */
 export const COSTING_RUNNERS: Readonly<Record<string, Runner>> = {
@@ -20,4 +21,5 @@ export const COSTING_RUNNERS: Readonly<Record<string, Runner>> = {
   'costing/glue-quantity': glueQuantityRunner,
   'costing/learning-curve': learningCurveRunner,
   'costing/learning-first-unit': firstUnitRunner,
+  'costing/three-point-mean': threePointMeanRunner,
 };

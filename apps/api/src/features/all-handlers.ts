@@ -24,16 +24,21 @@ import { answerEditCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { answerGetCostSheet } from './cost-sheets/get-cost-sheet.ts';
 import { answerListCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
+import { answerTryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { answerWorkOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
 import { answerLoadDemo } from './demo/load-demo.ts';
 import { answerRemoveDemo } from './demo/remove-demo.ts';
+import { answerCompareDesignRevisions } from './designs/compare-design-revisions.ts';
 import { answerCreateDesign } from './designs/create-design.ts';
 import { answerEditDesign } from './designs/edit-design.ts';
 import { answerExportBill } from './designs/export-bill.ts';
 import { answerGetDesign } from './designs/get-design.ts';
+import { answerGetDesignRevision } from './designs/get-design-revision.ts';
 import { answerImportBill } from './designs/import-bill.ts';
+import { answerListDesignRevisions } from './designs/list-design-revisions.ts';
 import { answerListDesigns } from './designs/list-designs.ts';
 import { answerRemoveDesign } from './designs/remove-design.ts';
+import { answerRestoreDesignRevision } from './designs/restore-design-revision.ts';
 import { answerGetDocument } from './documents/get-document.ts';
 import { answerAddEnquiryHours } from './enquiries/add-enquiry-hours.ts';
 import { answerCreateEnquiry } from './enquiries/create-enquiry.ts';
@@ -159,6 +164,10 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerCreateDesign,
   answerEditDesign,
   answerRemoveDesign,
+  answerCompareDesignRevisions,
+  answerGetDesignRevision,
+  answerListDesignRevisions,
+  answerRestoreDesignRevision,
   answerImportBill,
   answerExportBill,
   answerGetDocument,
@@ -175,6 +184,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerEditCostSheet,
   answerRemoveCostSheet,
   answerWorkOutCostSheet,
+  answerTryCostSheet,
   answerEditWorkshop,
   answerGetWorkshop,
   answerCreateTool,

@@ -1,6 +1,8 @@
 import { type FieldProblem, issueWords } from '@scantling/contracts';
 import type { z } from 'zod';
 
+type Issue = z.core.$ZodIssue;
+
 /** Where in a request a schema was applied. */
 export type Place = 'body' | 'query' | 'path';
 
@@ -18,9 +20,19 @@ function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   );
 }
 
+/** Of the ways a value may be written, the issues of the one that was meant: where the value is of its kind at all. */
+function opened(issue: Issue): Issue[] {
+  if (issue.code !== 'invalid_union') return [issue];
+  const meant = issue.errors.find(
+    (inner) => !inner.some(({ code, path }) => code === 'invalid_type' && path.length === 0),
+  );
+  const chosen = meant ?? issue.errors[0] ?? [];
+  return chosen.flatMap((inner) => opened({ ...inner, path: [...issue.path, ...inner.path] }));
+}
+
 /** The issues of a failed parse as fields, each with what to do about it. */
 export function fieldProblemsOf(error: z.core.$ZodError, given: unknown, place: Place): FieldProblem[] {
-  return error.issues.flatMap((issue): FieldProblem[] => {
+  return error.issues.flatMap(opened).flatMap((issue): FieldProblem[] => {
     if (issue.code === 'unrecognized_keys')
       return issue.keys.map((key) => ({
         field: fieldOf(place, [...issue.path, key]),

@@ -18,7 +18,8 @@ import {
   positiveDecimalText,
   shareText,
 } from '../decimal-text.ts';
-import { billSchema, recordCode } from '../designs/bill.ts';
+import { billSchema, recordCode, rowId } from '../designs/bill.ts';
+import { parametersSchema, parameterValuesSchema, variantsSchema } from '../designs/parameters.ts';
 import { currencySchema } from '../figures.ts';
 import { priceUnitSchema } from '../price-lists/price-list.ts';
 import { calendarDate } from '../record.ts';
@@ -186,6 +187,11 @@ export const costSheetInputSchema: z.ZodType<CostSheetInput, CostSheetInput> = z
     basis: z.enum(COSTING_BASES),
     quantities: quantitiesSchema,
     bill: billSchema,
+    parameters: parametersSchema.exactOptional(),
+    variants: variantsSchema.exactOptional(),
+    variant: rowId.nullable().exactOptional(),
+    parameterValues: parameterValuesSchema.exactOptional(),
+    lengthUnit: z.enum(['mm', 'in']).exactOptional(),
     materials: z.array(materialSchema).max(2000),
     suppliers: z.array(supplierTermsSchema).max(500).exactOptional(),
     rates: z.strictObject({

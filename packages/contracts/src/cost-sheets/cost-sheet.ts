@@ -1,7 +1,9 @@
 import { COSTING_BASES, type CostTerms, ENTERED_PER, OVERHEAD_AT } from '@scantling/costing';
 import { z } from 'zod';
 import { nonNegativeDecimalText, positiveDecimalText, shareText } from '../decimal-text.ts';
+import { rowId } from '../designs/bill.ts';
 import { unitSystemSchema } from '../designs/design.ts';
+import { parameterValuesSchema } from '../designs/parameters.ts';
 import { calendarDate, givenName, moment, recordId } from '../record.ts';
 
 export const pricePolicySchema = z
@@ -47,9 +49,20 @@ export const costTermsSchema: z.ZodType<CostTerms, CostTerms> = z
 
 export const quantitiesSchema = z.array(z.number().int().min(1).max(2000)).min(1).max(12);
 
+/** Which form of a design is costed. */
+export const designChoiceFields = {
+  /** The revision it is pinned to; null follows the newest. */
+  revision: z.number().int().min(1).nullable().default(null),
+  /** Id of a variant; null: as drawn. */
+  variant: rowId.nullable().default(null),
+  /** Values of single parameters, over those of the variant. */
+  parameterValues: parameterValuesSchema.default({}),
+};
+
 export const costSheetFields = {
   title: givenName,
   designId: recordId,
+  ...designChoiceFields,
   clientId: recordId.nullable(),
   basis: z.enum(COSTING_BASES),
   /** The day whose prices are used; null means today, whenever it is read. */
@@ -63,6 +76,8 @@ export const costSheetSchema = z.strictObject({
   ...costSheetFields,
   designCode: z.string(),
   designName: z.string(),
+  /** Number of the design's newest revision. */
+  newestRevision: z.number().int(),
   /** How lengths of this design are shown. */
   unitSystem: unitSystemSchema,
   clientName: z.string().nullable(),
@@ -86,6 +101,9 @@ export const exampleCostSheet: z.input<typeof costSheetSchema> = {
   id: '0193f6a0-7c11-7000-8000-000000000020',
   title: 'Hall bench for the Pemberwick house',
   designId: '0193f6a0-7c11-7000-8000-000000000010',
+  revision: null,
+  variant: 'long',
+  parameterValues: { length: '1400' },
   clientId: null,
   basis: 'shop',
   onDate: '2026-03-01',
@@ -93,6 +111,7 @@ export const exampleCostSheet: z.input<typeof costSheetSchema> = {
   terms: exampleTerms,
   designCode: 'BENCH',
   designName: 'Hall bench',
+  newestRevision: 3,
   unitSystem: 'metric',
   clientName: null,
   isDemo: false,

@@ -3,7 +3,8 @@ import { defineContract } from '../contract.ts';
 import { MAKERS } from '../roles.ts';
 import { costSheetFields, costSheetSchema, exampleCostSheet } from './cost-sheet.ts';
 
-const { title, designId, clientId, basis, onDate, quantities, terms } = exampleCostSheet;
+const { title, designId, revision, variant, parameterValues, clientId, basis, onDate, quantities, terms } =
+  exampleCostSheet;
 
 export const createCostSheet = defineContract({
   name: 'create-cost-sheet',
@@ -19,7 +20,7 @@ export const createCostSheet = defineContract({
   givesEtag: true,
   idempotent: true,
   example: {
-    body: { title, designId, clientId, basis, onDate, quantities, terms },
+    body: { title, designId, revision, variant, parameterValues, clientId, basis, onDate, quantities, terms },
     answer: exampleCostSheet,
   },
 });

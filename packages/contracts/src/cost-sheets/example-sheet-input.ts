@@ -15,7 +15,7 @@ export const exampleSheetInput: CostSheetInput = {
         name: 'Shelf',
         quantity: 1,
         material: 'ASH-4',
-        length: '800',
+        length: { formula: 'length' },
         width: '180',
         thickness: '18',
         grain: 'length',
@@ -33,6 +33,9 @@ export const exampleSheetInput: CostSheetInput = {
       },
     ],
   },
+  parameters: [{ id: 'length', label: 'Length', kind: 'length', value: '800', least: '300' }],
+  variants: [{ id: 'long', name: 'Long', values: { length: '1000' } }],
+  variant: 'long',
   materials: [
     {
       code: 'ASH-4',

@@ -1,4 +1,11 @@
-import { COSTING_BASES, type CostSheet, NOTICE_KINDS, NOTICE_WEIGHTS } from '@scantling/costing';
+import {
+  COSTING_BASES,
+  type CostSheet,
+  isFormula,
+  NOTICE_KINDS,
+  NOTICE_WEIGHTS,
+  PARAMETER_KINDS,
+} from '@scantling/costing';
 import { FigureTableBuilder } from '@scantling/figures';
 import { z } from 'zod';
 import { currencySchema, figureId, figureTableSchema } from '../figures.ts';
@@ -18,6 +25,19 @@ const noticeSchema = z.strictObject({
   quantities: z.array(z.number().int()),
 });
 
+/** A parameter of the design with the value this sheet is worked out for. */
+const workedParameterSchema = z.strictObject({
+  id: z.string(),
+  label: z.string(),
+  kind: z.enum(PARAMETER_KINDS),
+  /** null for a material. */
+  value: figureId.nullable(),
+  /** Code of the material chosen; null for numbers. */
+  material: z.string().nullable(),
+  /** The value it was drawn with: millimetres, a number, a code; null where it is worked out from others. */
+  drawn: z.string().nullable(),
+});
+
 /** A worked-out cost sheet: everything that is a number is the id of a figure in `figures`. */
 export const workedCostSheetSchema = z
   .strictObject({
@@ -25,6 +45,7 @@ export const workedCostSheetSchema = z
     onDate: calendarDate,
     basis: z.enum(COSTING_BASES),
     columns: z.array(columnSchema),
+    parameters: z.array(workedParameterSchema),
     parts: z.array(
       z.strictObject({
         id: z.string(),
@@ -56,6 +77,16 @@ export function toWorkedCostSheet(sheet: CostSheet, options: { withDerivations: 
     roughWidth: table.add(`part/${need.part.id}/rough-width`, need.roughWidth),
     roughFace: table.add(`part/${need.part.id}/rough-face`, need.roughFace),
   }));
+  const parameters = sheet.parameters.map(
+    ({ parameter: { id, label, kind, value: drawn }, value, figure }) => ({
+      id,
+      label,
+      kind,
+      value: figure === null ? null : table.add(`parameter/${id}`, figure),
+      material: figure === null ? value : null,
+      drawn: isFormula(drawn) ? null : drawn,
+    }),
+  );
   const weight = {
     mass: table.add('weight', sheet.weight.mass),
     partsWithoutDensity: [...sheet.weight.partsWithoutDensity],
@@ -66,6 +97,7 @@ export function toWorkedCostSheet(sheet: CostSheet, options: { withDerivations: 
     onDate,
     basis,
     columns,
+    parameters,
     parts,
     weight,
     notices: sheet.notices.map((notice) => ({ ...notice, quantities: [...notice.quantities] })),

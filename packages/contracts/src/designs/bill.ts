@@ -1,6 +1,7 @@
-import { type Bill, FINISHED_FACES, GRAINS } from '@scantling/costing';
+import { type Bill, type DrawnBill, FINISHED_FACES, GRAINS } from '@scantling/costing';
 import { z } from 'zod';
 import { nonNegativeDecimalText, positiveDecimalText, shareText } from '../decimal-text.ts';
+import { orFormula } from './formula.ts';
 
 /** The maker's own id of a row: short, without spaces, since a list of parts is separated by them. */
 export const rowId = z
@@ -15,9 +16,9 @@ export const recordCode = z
   .min(1)
   .max(60)
   .meta({ examples: ['ASH-5'] });
-const millimetres = positiveDecimalText;
-const hours = nonNegativeDecimalText;
-const count = z.number().int().min(1).max(10_000);
+const millimetres = orFormula(positiveDecimalText);
+const hours = orFormula(nonNegativeDecimalText);
+const count = orFormula(z.number().int().min(1).max(10_000));
 
 const partSchema = z.strictObject({
   id: rowId,
@@ -29,9 +30,9 @@ const partSchema = z.strictObject({
   width: millimetres,
   thickness: millimetres,
   grain: z.enum(GRAINS),
-  lengthAllowance: nonNegativeDecimalText.exactOptional(),
-  widthAllowance: nonNegativeDecimalText.exactOptional(),
-  staves: z.number().int().min(1).max(100).exactOptional(),
+  lengthAllowance: orFormula(nonNegativeDecimalText).exactOptional(),
+  widthAllowance: orFormula(nonNegativeDecimalText).exactOptional(),
+  staves: orFormula(z.number().int().min(1).max(100)).exactOptional(),
   isResawn: z.boolean().exactOptional(),
   edgeBand: z
     .strictObject({
@@ -49,12 +50,15 @@ const partSchema = z.strictObject({
     })
     .exactOptional(),
   facesFinished: z.enum(FINISHED_FACES),
-  spares: z.number().int().min(0).max(1000).exactOptional(),
+  spares: orFormula(z.number().int().min(0).max(1000)).exactOptional(),
   rejectShare: shareText.exactOptional(),
 });
 
-/** A bill of materials, lengths in millimetres and times in hours as decimal text. */
-export const billSchema: z.ZodType<Bill, Bill> = z
+/**
+ * A bill of materials, lengths in millimetres and times in hours as decimal text; any of its sizes and quantities
+ * may be a formula over the design's parameters.
+ */
+export const billSchema: z.ZodType<DrawnBill, DrawnBill> = z
   .strictObject({
     assemblies: z.array(z.strictObject({ id: rowId, name: rowName, quantity: count })).max(200),
     parts: z.array(partSchema).max(2000),
@@ -64,7 +68,7 @@ export const billSchema: z.ZodType<Bill, Bill> = z
           id: rowId,
           name: rowName,
           assembly: rowId.exactOptional(),
-          quantity: positiveDecimalText,
+          quantity: orFormula(positiveDecimalText),
           material: recordCode,
         }),
       )
@@ -75,10 +79,10 @@ export const billSchema: z.ZodType<Bill, Bill> = z
           id: rowId,
           name: rowName,
           material: recordCode,
-          coats: z.number().int().min(1).max(50),
+          coats: orFormula(z.number().int().min(1).max(50)),
           transferEfficiency: shareText.refine((text) => Number(text) > 0, { error: 'cannot be 0' }),
-          dryFilmUm: positiveDecimalText.exactOptional(),
-          batchRest: nonNegativeDecimalText.exactOptional(),
+          dryFilmUm: orFormula(positiveDecimalText).exactOptional(),
+          batchRest: orFormula(nonNegativeDecimalText).exactOptional(),
           parts: z.array(rowId).max(2000),
         }),
       )
@@ -89,7 +93,7 @@ export const billSchema: z.ZodType<Bill, Bill> = z
           id: rowId,
           name: rowName,
           material: recordCode,
-          quantity: positiveDecimalText,
+          quantity: orFormula(positiveDecimalText),
           per: z.enum(['piece', 'batch']),
         }),
       )
@@ -102,6 +106,8 @@ export const billSchema: z.ZodType<Bill, Bill> = z
           assembly: rowId.exactOptional(),
           setupHours: hours,
           runHours: hours,
+          runHoursLow: hours.exactOptional(),
+          runHoursHigh: hours.exactOptional(),
           elapsedHours: hours,
           grade: recordCode,
           machine: recordCode.exactOptional(),
@@ -115,7 +121,7 @@ export const billSchema: z.ZodType<Bill, Bill> = z
   })
   .meta({ id: 'BillOfMaterials' });
 
-export const exampleBill: Bill = {
+export const exampleBill = {
   assemblies: [],
   parts: [
     {
@@ -146,4 +152,4 @@ export const exampleBill: Bill = {
       grade: 'owner',
     },
   ],
-};
+} as const satisfies Bill;

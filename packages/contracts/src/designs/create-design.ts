@@ -1,10 +1,9 @@
 import { z } from 'zod';
 import { defineContract } from '../contract.ts';
 import { MAKERS } from '../roles.ts';
-import { billSchema } from './bill.ts';
-import { designFields, designSchema, exampleDesign } from './design.ts';
+import { designFields, designSchema, drawingFields, exampleDesign } from './design.ts';
 
-const { code, name, description, unitSystem, bill } = exampleDesign;
+const { code, name, description, unitSystem, bill, parameters, variants } = exampleDesign;
 
 export const createDesign = defineContract({
   name: 'create-design',
@@ -14,10 +13,13 @@ export const createDesign = defineContract({
   description: 'Without a bill it starts empty; a bill file can be read in afterwards.',
   tag: 'designs',
   roles: MAKERS,
-  body: z.strictObject({ ...designFields, bill: billSchema.optional() }),
+  body: z.strictObject({ ...designFields, ...z.object(drawingFields).partial().shape }),
   answer: designSchema,
   status: 201,
   givesEtag: true,
   idempotent: true,
-  example: { body: { code, name, description, unitSystem, bill }, answer: exampleDesign },
+  example: {
+    body: { code, name, description, unitSystem, bill, parameters, variants },
+    answer: exampleDesign,
+  },
 });

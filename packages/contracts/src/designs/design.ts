@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { givenName, moment, recordId } from '../record.ts';
 import { billSchema, exampleBill, recordCode } from './bill.ts';
 import { overallSizeText } from './overall-size.ts';
+import { exampleParameters, exampleVariants, parametersSchema, variantsSchema } from './parameters.ts';
 
 export const unitSystemSchema = z.enum(['metric', 'imperial']);
 
@@ -13,6 +14,15 @@ export const designFields = {
   unitSystem: unitSystemSchema,
   /** Length, width and height over all; null where it is not known, left out where it stays as it is. */
   overallSize: overallSizeText.nullable().exactOptional(),
+};
+
+/** What a revision keeps. */
+export const drawingFields = {
+  bill: billSchema,
+  /** What may be chosen: overall sizes, numbers, materials. */
+  parameters: parametersSchema,
+  /** Named sets of values of the parameters. */
+  variants: variantsSchema,
 };
 
 export const designSummarySchema = z.strictObject({
@@ -31,7 +41,7 @@ export const designSchema = z.strictObject({
   overallSize: overallSizeText.nullable(),
   isDemo: z.boolean(),
   updatedAt: moment,
-  bill: billSchema,
+  ...drawingFields,
   /** Number of the newest revision. */
   version: z.number().int(),
 });
@@ -45,6 +55,11 @@ export const exampleDesign: z.input<typeof designSchema> = {
   overallSize: { length: '1200', width: '350', height: '460' },
   isDemo: false,
   updatedAt: '2026-03-01T09:30:00.000Z',
-  bill: exampleBill,
+  bill: {
+    ...exampleBill,
+    parts: exampleBill.parts.map((part) => ({ ...part, length: { formula: 'length' } })),
+  },
+  parameters: exampleParameters,
+  variants: exampleVariants,
   version: 1,
 };

@@ -5,6 +5,7 @@ import { recordParams } from '../record.ts';
 import { MAKERS } from '../roles.ts';
 import { billSchema, exampleBill } from './bill.ts';
 import { exampleDesign } from './design.ts';
+import { parametersSchema, variantsSchema } from './parameters.ts';
 
 /** One thing in a bill file that cannot be read. */
 export const billRowProblemSchema = z.strictObject({
@@ -58,6 +59,9 @@ export const importBill = defineContract({
   answer: z.strictObject({
     /** null while there are problems. */
     bill: billSchema.nullable(),
+    /** Of the file; those of the design where the file names none. */
+    parameters: parametersSchema,
+    variants: variantsSchema,
     problems: z.array(billRowProblemSchema),
     /** Headers of the file that are none of ours; their cells are not read. */
     ignoredHeaders: z.array(z.string()),
@@ -79,6 +83,8 @@ export const importBill = defineContract({
     query: { preview: 'false' },
     answer: {
       bill: exampleBill,
+      parameters: [],
+      variants: [],
       problems: [],
       ignoredHeaders: [],
       headers: ['row', 'id', 'name'],

@@ -2,7 +2,7 @@ import { defineContract } from '../contract.ts';
 import { pageOf, pageQuery } from '../page.ts';
 import { designSummarySchema, exampleDesign } from './design.ts';
 
-const { bill, version: _version, ...summary } = exampleDesign;
+const { bill, parameters: _parameters, variants: _variants, version: _version, ...summary } = exampleDesign;
 
 export const listDesigns = defineContract({
   name: 'list-designs',

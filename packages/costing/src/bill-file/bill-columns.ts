@@ -32,15 +32,32 @@ export const BILL_COLUMNS = [
   'per',
   'setup h',
   'run h',
+  'run low h',
+  'run high h',
   'elapsed h',
   'grade',
   'machine',
   'machine share',
   'learning rate',
+  'kind',
+  'value',
+  'least',
+  'greatest',
+  'choices',
+  'values',
 ] as const;
 export type BillColumn = (typeof BILL_COLUMNS)[number];
 
-export const ROW_KINDS = ['assembly', 'part', 'component', 'finish', 'consumable', 'operation'] as const;
+export const ROW_KINDS = [
+  'parameter',
+  'variant',
+  'assembly',
+  'part',
+  'component',
+  'finish',
+  'consumable',
+  'operation',
+] as const;
 export type RowKind = (typeof ROW_KINDS)[number];
 
 /** One row of the file by our column names; an absent or blank cell means "not given". */

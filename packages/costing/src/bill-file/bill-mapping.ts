@@ -25,6 +25,8 @@ const OTHER_WORDS: Readonly<Partial<Record<BillColumn, readonly string[]>>> = {
 
 /** Columns without which no row of a kind can be read. */
 const NEEDED: Readonly<Record<RowKind, readonly BillColumn[]>> = {
+  parameter: ['id', 'name', 'value'],
+  variant: ['id', 'name', 'values'],
   assembly: ['id', 'name'],
   part: ['id', 'name', 'quantity', 'material', 'length', 'width', 'thickness'],
   component: ['id', 'name', 'quantity', 'material'],

@@ -1,22 +1,23 @@
 import type { LengthUnit } from '@scantling/units';
-import {
-  type Assembly,
-  type Bill,
-  type Component,
-  type Consumable,
-  FINISHED_FACES,
-  type FinishStep,
-  GRAINS,
-  type Operation,
-  type Part,
-} from '../bill-of-materials/index.ts';
+import { FINISHED_FACES, GRAINS } from '../bill-of-materials/index.ts';
+import type {
+  DrawnAssembly,
+  DrawnComponent,
+  DrawnConsumable,
+  DrawnDesign,
+  DrawnFinishStep,
+  DrawnOperation,
+  DrawnPart,
+  Parameter,
+} from '../design-parameters/index.ts';
 import { type BillCells, ROW_KINDS, type RowKind } from './bill-columns.ts';
 import type { BillLines } from './place-problem.ts';
+import { readParameter, readVariants, type VariantRow } from './read-parameter.ts';
 import { type BillRowProblem, RowCells } from './row-cells.ts';
 
 export interface ReadBill {
-  /** The whole bill, or null while any row has a problem: a bill is taken whole or not at all. */
-  readonly bill: Bill | null;
+  /** The design the file holds, or null while any row has a problem: it is taken whole or not at all. */
+  readonly drawing: DrawnDesign | null;
   readonly problems: readonly BillRowProblem[];
   readonly lines: BillLines;
 }
@@ -28,19 +29,24 @@ interface NumberedCells {
 }
 
 /**
- * Reads the rows of a bill file. Nothing is guessed: an unreadable cell is a problem naming line, column and mend.
+ * Reads the rows of a bill file: parameters, variants and the bill itself. Nothing is guessed: an unreadable cell is a
+ * problem naming line, column and mend.
  * @param unit what a bare number means as a length
  * @param rowKind what every row is, where the file does not say it
  */
 export function readBill(rows: readonly NumberedCells[], unit: LengthUnit, rowKind?: RowKind): ReadBill {
-  const assemblies: Assembly[] = [];
-  const parts: Part[] = [];
-  const components: Component[] = [];
-  const finishes: FinishStep[] = [];
-  const consumables: Consumable[] = [];
-  const operations: Operation[] = [];
+  const assemblies: DrawnAssembly[] = [];
+  const parts: DrawnPart[] = [];
+  const components: DrawnComponent[] = [];
+  const finishes: DrawnFinishStep[] = [];
+  const consumables: DrawnConsumable[] = [];
+  const operations: DrawnOperation[] = [];
+  const parameters: Parameter[] = [];
+  const variantRows: VariantRow[] = [];
   const problems: BillRowProblem[] = [];
-  const lines: Record<keyof Bill, number[]> = {
+  const lines: Record<keyof BillLines, number[]> = {
+    parameters: [],
+    variants: [],
     assemblies: [],
     parts: [],
     components: [],
@@ -58,6 +64,8 @@ export function readBill(rows: readonly NumberedCells[], unit: LengthUnit, rowKi
         message: `is "${cells.row ?? ''}"`,
         mend: `write ${ROW_KINDS.join(', ')}`,
       });
+    else if (kind === 'parameter') parameters.push(readParameter(row));
+    else if (kind === 'variant') variantRows.push({ ...named(row), row });
     else if (kind === 'assembly') assemblies.push({ ...named(row), quantity: row.whole('quantity', 1, 1) });
     else if (kind === 'part') parts.push(readPart(row));
     else if (kind === 'component') components.push(readComponent(row));
@@ -71,20 +79,25 @@ export function readBill(rows: readonly NumberedCells[], unit: LengthUnit, rowKi
       });
     else operations.push(readOperation(row));
     if (kind !== undefined) lines[KEPT_AS[kind]].push(line);
-    problems.push(...row.problems);
+    if (kind !== 'variant') problems.push(...row.problems);
   }
+  // A variant's values are read by the kinds of the parameters, wherever those stand.
+  const variants = readVariants(variantRows, parameters);
+  problems.push(...variantRows.flatMap(({ row }) => row.problems));
   const bill = { assemblies, parts, components, finishes, consumables, operations };
-  return { bill: problems.length === 0 ? bill : null, problems, lines };
+  return { drawing: problems.length === 0 ? { bill, parameters, variants } : null, problems, lines };
 }
 
 const KEPT_AS = {
+  parameter: 'parameters',
+  variant: 'variants',
   assembly: 'assemblies',
   part: 'parts',
   component: 'components',
   finish: 'finishes',
   consumable: 'consumables',
   operation: 'operations',
-} as const satisfies Record<RowKind, keyof Bill>;
+} as const satisfies Record<RowKind, keyof BillLines>;
 
 function named(row: RowCells): { id: string; name: string } {
   return { id: row.text('id'), name: row.text('name') };
@@ -97,7 +110,7 @@ function given<T extends object>(values: T): { [K in keyof T]?: Exclude<T[K], un
   };
 }
 
-function readPart(row: RowCells): Part {
+function readPart(row: RowCells): DrawnPart {
   const bandMaterial = row.optional('band material');
   const veneerMaterial = row.optional('veneer material');
   return {
@@ -144,7 +157,7 @@ function edges(row: RowCells, column: 'band long edges' | 'band end edges'): 0 |
   return text === '0' ? 0 : text === '1' ? 1 : 2;
 }
 
-function readComponent(row: RowCells): Component {
+function readComponent(row: RowCells): DrawnComponent {
   return {
     ...named(row),
     quantity: row.number('quantity'),
@@ -153,7 +166,7 @@ function readComponent(row: RowCells): Component {
   };
 }
 
-function readFinish(row: RowCells): FinishStep {
+function readFinish(row: RowCells): DrawnFinishStep {
   return {
     ...named(row),
     material: row.text('material'),
@@ -164,7 +177,7 @@ function readFinish(row: RowCells): FinishStep {
   };
 }
 
-function readOperation(row: RowCells): Operation {
+function readOperation(row: RowCells): DrawnOperation {
   return {
     ...named(row),
     setupHours: row.number('setup h', '0'),
@@ -174,7 +187,9 @@ function readOperation(row: RowCells): Operation {
     ...given({
       assembly: row.optional('assembly'),
       machine: row.optional('machine'),
-      machineShare: row.optionalNumber('machine share'),
+      runHoursLow: row.optionalNumber('run low h'),
+      runHoursHigh: row.optionalNumber('run high h'),
+      machineShare: row.plainNumber('machine share'),
       learningRate: row.optionalShare('learning rate'),
     }),
   };

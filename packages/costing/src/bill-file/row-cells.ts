@@ -1,5 +1,6 @@
 import { Decimal } from '@scantling/decimals';
 import { type LengthUnit, parseLength, UnreadableLengthError } from '@scantling/units';
+import { type Formula, MOST_FORMULA_LETTERS } from '../design-parameters/index.ts';
 import type { BillCells, BillColumn } from './bill-columns.ts';
 
 /** One thing wrong with a row. */
@@ -33,19 +34,24 @@ export class RowCells {
     return this.optional(column) ?? this.#fail(column, 'is empty', 'fill it in', '');
   }
 
-  /** A decimal of at least 0 as text; `fallback` for an empty cell, or none allowed without one. */
-  number(column: BillColumn, fallback?: string): string {
-    const text = this.optional(column);
-    if (text === undefined) return fallback ?? this.#fail(column, 'is empty', 'enter a number', '0');
-    return this.#number(column, text);
+  /** A decimal of at least 0 as text, or a formula; `fallback` for an empty cell, or none allowed without one. */
+  number(column: BillColumn, fallback?: string): string | Formula {
+    return this.optionalNumber(column) ?? fallback ?? this.#fail(column, 'is empty', 'enter a number', '0');
   }
 
-  optionalNumber(column: BillColumn): string | undefined {
+  optionalNumber(column: BillColumn): string | Formula | undefined {
+    return this.#formula(column) ?? this.plainNumber(column);
+  }
+
+  /** A decimal of at least 0 as text, which no formula can stand for. */
+  plainNumber(column: BillColumn): string | undefined {
     const text = this.optional(column);
     return text === undefined ? undefined : this.#number(column, text);
   }
 
-  whole(column: BillColumn, from: number, fallback?: number): number {
+  whole(column: BillColumn, from: number, fallback?: number): number | Formula {
+    const formula = this.#formula(column);
+    if (formula !== undefined) return formula;
     const text = this.optional(column);
     if (text === undefined && fallback !== undefined) return fallback;
     if (text !== undefined && /^\d{1,6}$/.test(text) && Number(text) >= from) return Number(text);
@@ -68,13 +74,22 @@ export class RowCells {
     return this.#fail(column, `is "${text}"`, 'enter a share from 0 to 1, or a percentage such as 5 %', '0');
   }
 
-  length(column: BillColumn): string {
+  length(column: BillColumn): string | Formula {
     return this.optionalLength(column) ?? this.#fail(column, 'is empty', 'enter a length', '0');
   }
 
-  optionalLength(column: BillColumn): string | undefined {
+  optionalLength(column: BillColumn): string | Formula | undefined {
+    return this.#formula(column) ?? this.plainLength(column);
+  }
+
+  /** Millimetres, which no formula can stand for. */
+  plainLength(column: BillColumn): string | undefined {
     const text = this.optional(column);
-    if (text === undefined) return undefined;
+    return text === undefined ? undefined : this.lengthOf(column, text);
+  }
+
+  /** Millimetres of a text out of a cell. */
+  lengthOf(column: BillColumn, text: string): string {
     try {
       return parseLength(text, this.#unit).toString();
     } catch (error) {
@@ -94,6 +109,25 @@ export class RowCells {
     return (
       choices.find((choice) => choice === text) ??
       this.#fail(column, `is "${text}"`, `write ${choices.join(', ')}`, fallback)
+    );
+  }
+
+  /** Takes a problem that only the reader of the row can see. */
+  fail(column: BillColumn, message: string, mend: string): void {
+    this.problems.push({ line: this.#line, column, message, mend });
+  }
+
+  /** What stands behind a "=", which marks a formula as in a spreadsheet. */
+  #formula(column: BillColumn): Formula | undefined {
+    const text = this.optional(column);
+    if (text === undefined || !text.startsWith('=')) return undefined;
+    const formula = text.slice(1).trim();
+    if (formula !== '' && formula.length <= MOST_FORMULA_LETTERS) return { formula };
+    return this.#fail(
+      column,
+      formula === '' ? 'is a formula without content' : `is longer than ${MOST_FORMULA_LETTERS} letters`,
+      'write a formula such as =length - 2 * leg',
+      { formula: '1' },
     );
   }
 

@@ -1,12 +1,21 @@
 import { formatLength, type LengthUnit, parseLength } from '@scantling/units';
-import type { Bill, Part } from '../bill-of-materials/index.ts';
+import {
+  type DrawnDesign,
+  type DrawnPart,
+  type Formula,
+  isFormula,
+  type Parameter,
+  type Variant,
+} from '../design-parameters/index.ts';
 import type { BillCells } from './bill-columns.ts';
 
-/** The rows of a bill file; reading them back with the same unit gives the same bill. */
-export function writeBill(bill: Bill, unit: LengthUnit): BillCells[] {
+/** The rows of a bill file, parameters and variants first; reading them back with the same unit gives the same bill. */
+export function writeBill({ bill, parameters, variants }: DrawnDesign, unit: LengthUnit): BillCells[] {
   return [
+    ...parameters.map((one) => parameterCells(one, unit)),
+    ...variants.map((one) => variantCells(one, parameters, unit)),
     ...bill.assemblies.map((one) =>
-      cells({ row: 'assembly', id: one.id, name: one.name, quantity: String(one.quantity) }),
+      cells({ row: 'assembly', id: one.id, name: one.name, quantity: written(one.quantity) }),
     ),
     ...bill.parts.map((part) => partCells(part, unit)),
     ...bill.components.map((one) =>
@@ -15,7 +24,7 @@ export function writeBill(bill: Bill, unit: LengthUnit): BillCells[] {
         id: one.id,
         name: one.name,
         assembly: one.assembly,
-        quantity: one.quantity,
+        quantity: written(one.quantity),
         material: one.material,
       }),
     ),
@@ -25,10 +34,10 @@ export function writeBill(bill: Bill, unit: LengthUnit): BillCells[] {
         id: one.id,
         name: one.name,
         material: one.material,
-        coats: String(one.coats),
+        coats: written(one.coats),
         'transfer efficiency': one.transferEfficiency,
-        'dry film um': one.dryFilmUm,
-        'batch rest l': one.batchRest,
+        'dry film um': written(one.dryFilmUm),
+        'batch rest l': written(one.batchRest),
         parts: one.parts.join(' '),
       }),
     ),
@@ -38,7 +47,7 @@ export function writeBill(bill: Bill, unit: LengthUnit): BillCells[] {
         id: one.id,
         name: one.name,
         material: one.material,
-        quantity: one.quantity,
+        quantity: written(one.quantity),
         per: one.per,
       }),
     ),
@@ -48,9 +57,11 @@ export function writeBill(bill: Bill, unit: LengthUnit): BillCells[] {
         id: one.id,
         name: one.name,
         assembly: one.assembly,
-        'setup h': one.setupHours,
-        'run h': one.runHours,
-        'elapsed h': one.elapsedHours,
+        'setup h': written(one.setupHours),
+        'run h': written(one.runHours),
+        'run low h': written(one.runHoursLow),
+        'run high h': written(one.runHoursHigh),
+        'elapsed h': written(one.elapsedHours),
         grade: one.grade,
         machine: one.machine,
         'machine share': one.machineShare,
@@ -60,14 +71,45 @@ export function writeBill(bill: Bill, unit: LengthUnit): BillCells[] {
   ];
 }
 
-function partCells(part: Part, unit: LengthUnit): BillCells {
-  const length = (mm: string | undefined) => (mm === undefined ? undefined : writtenLength(mm, unit));
+/** A number as it is, a formula behind the "=" that marks it. */
+function written(value: string | number | Formula | undefined): string | undefined {
+  if (value === undefined) return undefined;
+  return isFormula(value) ? `=${value.formula}` : String(value);
+}
+
+function parameterCells(parameter: Parameter, unit: LengthUnit): BillCells {
+  const { id, label, kind, value, least, greatest, choices } = parameter;
+  const text = (given: string | undefined) =>
+    given === undefined || kind !== 'length' ? given : writtenLength(given, unit);
+  return cells({
+    row: 'parameter',
+    id,
+    name: label,
+    kind,
+    value: isFormula(value) ? written(value) : text(value),
+    least: text(least),
+    greatest: text(greatest),
+    choices: choices?.join(' '),
+  });
+}
+
+function variantCells(variant: Variant, parameters: readonly Parameter[], unit: LengthUnit): BillCells {
+  const values = Object.entries(variant.values).map(([id, value]) => {
+    const isLength = parameters.find((one) => one.id === id)?.kind === 'length';
+    return `${id} = ${isLength ? writtenLength(value, unit) : value}`;
+  });
+  return cells({ row: 'variant', id: variant.id, name: variant.name, values: values.join('; ') });
+}
+
+function partCells(part: DrawnPart, unit: LengthUnit): BillCells {
+  const length = (mm: string | Formula | undefined) =>
+    mm === undefined || isFormula(mm) ? written(mm) : writtenLength(mm, unit);
   return cells({
     row: 'part',
     id: part.id,
     name: part.name,
     assembly: part.assembly,
-    quantity: String(part.quantity),
+    quantity: written(part.quantity),
     material: part.material,
     length: length(part.length),
     width: length(part.width),
@@ -75,7 +117,7 @@ function partCells(part: Part, unit: LengthUnit): BillCells {
     grain: part.grain,
     'length allowance': length(part.lengthAllowance),
     'width allowance': length(part.widthAllowance),
-    staves: part.staves?.toString(),
+    staves: written(part.staves),
     resawn: part.isResawn === undefined ? undefined : part.isResawn ? 'yes' : 'no',
     'band material': part.edgeBand?.material,
     'band thickness': length(part.edgeBand?.thickness),
@@ -85,7 +127,7 @@ function partCells(part: Part, unit: LengthUnit): BillCells {
     'veneer thickness': length(part.veneer?.thickness),
     'veneer faces': part.veneer?.faces.toString(),
     finished: part.facesFinished,
-    spares: part.spares?.toString(),
+    spares: written(part.spares),
     'reject share': part.rejectShare,
   });
 }

@@ -115,6 +115,12 @@ export interface Operation {
   readonly setupHours: string;
   /** For one finished piece, all hands together. */
   readonly runHours: string;
+  /**
+   * Least and greatest time that is likely, where the run time is a three-point estimate: `runHours` is then the
+   * likely one. Both or neither.
+   */
+  readonly runHoursLow?: string;
+  readonly runHoursHigh?: string;
   /** Glue and drying: time that passes without work, once per batch. */
   readonly elapsedHours: string;
   /** Code of the labour grade that does it. */

@@ -1,3 +1,2 @@
 export * from './bill.ts';
-export * from './check-bill.ts';
-export * from './compare-bills.ts';
+export * from './bill-problem.ts';

@@ -1,5 +1,7 @@
 import type { Currency } from '@scantling/money';
+import type { LengthUnit } from '@scantling/units';
 import type { Bill } from '../bill-of-materials/index.ts';
+import type { DrawnBill, Parameter, Variant } from '../design-parameters/index.ts';
 import type { LabourGrade } from '../labour/index.ts';
 import type { ShopCosts, Tool } from '../machine-hour-rate/index.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
@@ -77,10 +79,22 @@ export interface CostSheetInput {
   readonly basis: CostingBasis;
   /** Numbers of pieces, one column each. */
   readonly quantities: readonly number[];
-  readonly bill: Bill;
+  /** Numbers may be formulas over the parameters. */
+  readonly bill: DrawnBill;
+  readonly parameters?: readonly Parameter[];
+  readonly variants?: readonly Variant[];
+  /** Id of the variant costed; as drawn when absent or null. */
+  readonly variant?: string | null;
+  /** Values of parameters over those of the variant: millimetres, numbers, codes of materials. */
+  readonly parameterValues?: Readonly<Record<string, string>>;
+  /** What a bare number of a formula is in, as a length; mm when absent. */
+  readonly lengthUnit?: LengthUnit;
   readonly materials: readonly Material[];
   /** What suppliers ask of every order; one that is not here asks for no freight and no least order. */
   readonly suppliers?: readonly SupplierTerms[];
   readonly rates: ShopRates;
   readonly terms: CostTerms;
 }
+
+/** The input with every formula worked out, as costing reads it. */
+export type SizedSheetInput = Omit<CostSheetInput, 'bill'> & { readonly bill: Bill };

@@ -1,4 +1,6 @@
 import { type Figure, input, sum } from '@scantling/figures';
+import type { Bill } from '../bill-of-materials/index.ts';
+import { drawnField, requireSized, type SizedParameter } from '../design-parameters/index.ts';
 import { CostingInputError } from '../input-error.ts';
 import { type Price, price } from '../price/index.ts';
 import { type CostClasses, costClasses, type Hours, hoursOfWork } from './cost-classes.ts';
@@ -34,6 +36,9 @@ export interface CostColumn {
 
 export interface CostSheet {
   readonly input: CostSheetInput;
+  /** What is costed: the bill under the choice of variant and values. */
+  readonly bill: Bill;
+  readonly parameters: readonly SizedParameter[];
   readonly columns: readonly CostColumn[];
   readonly parts: readonly PartNeed[];
   /** Of one piece, parts with a known density only. */
@@ -51,12 +56,27 @@ const MOST_QUANTITIES = 12;
  */
 export function costSheet(given: CostSheetInput): CostSheet {
   checkQuantities(given.quantities);
-  const sheet = new SheetContext(given);
-  const parts = given.bill.parts.map((part, index) => partNeed(part, index, sheet));
+  const { bill, parameters, variants, variant, parameterValues: values, lengthUnit = 'mm', ...rest } = given;
+  const sized = requireSized(
+    { bill, parameters: parameters ?? [], variants: variants ?? [] },
+    { variant: variant ?? null, values: values ?? {} },
+    lengthUnit,
+  );
+  const sheet = new SheetContext({ ...rest, bill: sized.bill }, sized.figures);
+  try {
+    return { input: given, bill: sized.bill, parameters: sized.parameters, ...workedOut(sheet) };
+  } catch (error) {
+    if (!(error instanceof CostingInputError)) throw error;
+    throw new CostingInputError(drawnField(error.field, sized.kept), error.reason, error.mend);
+  }
+}
+
+function workedOut(sheet: SheetContext) {
+  const { bill, quantities } = sheet.input;
+  const parts = bill.parts.map((part, index) => partNeed(part, index, sheet));
   const rates = new ShopRateFigures(sheet);
-  const columns = given.quantities.map((quantity) => column(quantity, parts, rates, sheet));
+  const columns = quantities.map((quantity) => column(quantity, parts, rates, sheet));
   return {
-    input: given,
     parts,
     columns,
     weight: weightOf(parts, sheet),

@@ -52,7 +52,9 @@ export function partNeed(part: Part, index: number, sheet: SheetContext): PartNe
   const staves = part.staves ?? 1;
   const roughWidth = sum(`${part.name}: rough width`, 'mm', [
     core.width,
-    staves === 1 ? widthAllowance : stavesAllowance(part, widthAllowance, staves, sheet),
+    staves === 1 && !sheet.isWorkedOut(`part ${part.id}/staves`)
+      ? widthAllowance
+      : stavesAllowance(part, widthAllowance, staves, sheet),
   ]);
   return {
     part,

@@ -15,7 +15,8 @@ export function partsToCut(need: PartNeed, pieces: Figure<'ratio'>, sheet: Sheet
   const [inOne, ...assemblies] = partCount(part, sheet);
   const wanted = scale(`${part.name}: wanted`, inOne, ...assemblies, pieces);
   const spares = part.spares ?? 0;
-  if (spares === 0 && part.rejectShare === undefined) return wanted;
+  const sparesKey = `part ${part.id}/spares`;
+  if (spares === 0 && !sheet.isWorkedOut(sparesKey) && part.rejectShare === undefined) return wanted;
   const good =
     part.rejectShare === undefined
       ? wanted
@@ -35,7 +36,7 @@ export function partsToCut(need: PartNeed, pieces: Figure<'ratio'>, sheet: Sheet
   const whole = roundUp(`${part.name}: whole parts`, good, number(1));
   return sum(`${part.name}: to cut`, 'ratio', [
     whole,
-    sheet.fromBill(`part ${part.id}/spares`, `${part.name}: spares`, 'ratio', String(spares)),
+    sheet.fromBill(sparesKey, `${part.name}: spares`, 'ratio', String(spares)),
   ]);
 }
 
@@ -50,13 +51,8 @@ export function partCount(part: Part, sheet: SheetContext): [Figure<'ratio'>, ..
 /** How many of an assembly are in a piece, where it is not one. */
 export function assemblyCount(id: string | undefined, sheet: SheetContext): Figure<'ratio'>[] {
   const assembly = id === undefined ? undefined : sheet.assembly(id);
-  if (assembly === undefined || assembly.quantity === 1) return [];
-  return [
-    sheet.fromBill(
-      `assembly ${assembly.id}/quantity`,
-      `${assembly.name}: number`,
-      'ratio',
-      String(assembly.quantity),
-    ),
-  ];
+  if (assembly === undefined) return [];
+  const key = `assembly ${assembly.id}/quantity`;
+  if (assembly.quantity === 1 && !sheet.isWorkedOut(key)) return [];
+  return [sheet.fromBill(key, `${assembly.name}: number`, 'ratio', String(assembly.quantity))];
 }

@@ -1,23 +1,27 @@
 import { decimal } from '@scantling/decimals';
-import { type Figure, input, type Source } from '@scantling/figures';
+import { derive, type Figure, input, type Source } from '@scantling/figures';
 import { isMoneyUnit, type Unit } from '@scantling/units';
 import type { Assembly } from '../bill-of-materials/index.ts';
 import { CostingInputError } from '../input-error.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
 import { OfferTiers } from '../price-list/index.ts';
-import type { CostSheetInput, FormDefaults } from './cost-sheet-input.ts';
+import type { FormDefaults, SizedSheetInput } from './cost-sheet-input.ts';
 
 /** Looks things up by code and makes each leaf once, so that a shared input stands once in the sheet. */
 export class SheetContext {
-  readonly input: CostSheetInput;
+  readonly input: SizedSheetInput;
   readonly offerTiers = new OfferTiers();
   readonly #leaves = new Map<string, Figure>();
   readonly #assemblies = new Map<string, Assembly>();
   readonly #materials = new Map<string, Material>();
   readonly #families = new Map<string, Material[]>();
 
-  constructor(given: CostSheetInput) {
+  readonly #workedOut: ReadonlyMap<string, Figure>;
+
+  /** @param workedOut figures of the bill's fields that formulas fill, by the key of the leaf they stand in for */
+  constructor(given: SizedSheetInput, workedOut: ReadonlyMap<string, Figure> = new Map()) {
     this.input = given;
+    this.#workedOut = workedOut;
     for (const assembly of given.bill.assemblies) this.#assemblies.set(assembly.id, assembly);
     for (const material of given.materials) {
       this.#materials.set(material.code, material);
@@ -73,8 +77,24 @@ export class SheetContext {
     return made;
   }
 
-  /** A number that the bill of materials states. */
+  /** True where a formula of the design fills the field. */
+  isWorkedOut(key: string): boolean {
+    return this.#workedOut.has(key);
+  }
+
+  /** A number that the bill of materials states, or that a formula of it comes to. */
   fromBill<U extends Unit>(key: string, label: string, unit: U, value: string): Figure<U> {
+    const leafKey = `bill/${key}`;
+    const known = this.#leaves.get(leafKey);
+    if (known) return known as Figure<U>;
+    const worked = this.#workedOut.get(key);
+    if (worked !== undefined) {
+      // A count of screws is a number in the formula and "each" in the bill.
+      const figure =
+        worked.unit === unit ? { ...worked, label, unit } : derive(label, unit, 'same', [worked]);
+      this.#leaves.set(leafKey, figure);
+      return figure;
+    }
     return this.leaf(`bill/${key}`, label, unit, value, {
       kind: 'bill-of-materials',
       text: `bill of materials, ${key}`,

@@ -4,6 +4,7 @@ import { CostingInputError } from '../input-error.ts';
 import { type LabourRate, labourRates } from '../labour/index.ts';
 import { learningTotal, readLearningCurve } from '../learning-curve/index.ts';
 import { type MachineHourRate, machineHourRate } from '../machine-hour-rate/index.ts';
+import { threePointMean } from '../three-point-time/index.ts';
 import type { SheetContext } from './sheet-context.ts';
 
 /** One operation of so many pieces: hands, machine and elapsed time are three different times. */
@@ -80,7 +81,7 @@ export function workLines(
   return sheet.input.bill.operations.map((operation, index) => {
     const field = `bill.operations.${index}`;
     const grade = rates.grade(operation.grade, `${field}.grade`);
-    const hours = hoursOf(operation, count, pieces, sheet);
+    const hours = hoursOf(operation, field, count, pieces, sheet);
     return {
       operation,
       hours,
@@ -99,6 +100,7 @@ export function workLines(
 
 function hoursOf(
   operation: Operation,
+  field: string,
   count: number,
   pieces: Figure<'ratio'>,
   sheet: SheetContext,
@@ -106,7 +108,7 @@ function hoursOf(
   const hours = (key: string, label: string, value: string) =>
     sheet.fromBill(`operation ${operation.id}/${key}`, `${operation.name}: ${label}`, 'h', value);
   const setup = hours('setup', 'setup', operation.setupHours);
-  const run = hours('run', 'run time of a piece', operation.runHours);
+  const run = runTime(operation, field, hours);
   const all =
     operation.learningRate === undefined
       ? scale(`${operation.name}: run time of all`, run, pieces)
@@ -123,6 +125,32 @@ function hoursOf(
           ),
         );
   return sum(`${operation.name}: hours`, 'h', [setup, all]);
+}
+
+type BillHours = (key: string, label: string, value: string) => Figure<'h'>;
+
+/** The run time of a piece; the mean of a three-point estimate, which stands in for it once and for all. */
+function runTime(operation: Operation, field: string, hours: BillHours): Figure<'h'> {
+  const { name, runHours, runHoursLow, runHoursHigh } = operation;
+  if (runHoursLow === undefined && runHoursHigh === undefined)
+    return hours('run', 'run time of a piece', runHours);
+  const given = (key: 'runHoursLow' | 'runHoursHigh', value: string | undefined) => {
+    if (value !== undefined) return value;
+    throw new CostingInputError(
+      `${field}.${key}`,
+      `is missing beside the other of ${name}`,
+      'give both the least and the greatest time, or neither',
+    );
+  };
+  return threePointMean(
+    `${name}: run time of a piece, mean`,
+    {
+      low: hours('run-low', 'run time of a piece, low', given('runHoursLow', runHoursLow)),
+      likely: hours('run', 'run time of a piece, likely', runHours),
+      high: hours('run-high', 'run time of a piece, high', given('runHoursHigh', runHoursHigh)),
+    },
+    field,
+  );
 }
 
 function machineOf(

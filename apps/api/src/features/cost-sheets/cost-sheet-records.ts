@@ -1,18 +1,25 @@
-import { type costSheetSchema, costTermsSchema, quantitiesSchema } from '@scantling/contracts';
+import {
+  type costSheetSchema,
+  costTermsSchema,
+  type FieldProblem,
+  parameterValuesSchema,
+  quantitiesSchema,
+} from '@scantling/contracts';
 import type { z } from 'zod';
 import type { Database } from '../../database/connect.ts';
 import type { Client, CostSheet, Design, Prisma } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
+import { choiceProblems } from './design-choice.ts';
 
 type Access = Database | Prisma.TransactionClient;
 export type CostSheetAnswer = z.output<typeof costSheetSchema>;
 type Row = CostSheet & {
-  design: Pick<Design, 'code' | 'name' | 'unitSystem'>;
+  design: Pick<Design, 'code' | 'name' | 'unitSystem' | 'version'>;
   client: Pick<Client, 'name'> | null;
 };
 
 export const WITH_NAMES = {
-  design: { select: { code: true, name: true, unitSystem: true } },
+  design: { select: { code: true, name: true, unitSystem: true, version: true } },
   client: { select: { name: true } },
 } as const;
 
@@ -22,12 +29,16 @@ export function toCostSheet(row: Row): CostSheetAnswer {
     title: row.title,
     designId: row.designId,
     clientId: row.clientId,
+    revision: row.revision,
+    variant: row.variant,
+    parameterValues: parameterValuesSchema.parse(row.parameterValues),
     basis: row.basis === 'commission' ? 'commission' : 'shop',
     onDate: row.onDate === null ? null : row.onDate.toISOString().slice(0, 10),
     quantities: quantitiesSchema.parse(row.quantities),
     terms: costTermsSchema.parse(row.terms),
     designCode: row.design.code,
     designName: row.design.name,
+    newestRevision: row.design.version,
     unitSystem: row.design.unitSystem === 'imperial' ? 'imperial' : 'metric',
     clientName: row.client?.name ?? null,
     isDemo: row.isDemo,
@@ -43,15 +54,27 @@ export async function findCostSheet(database: Access, id: string): Promise<CostS
 
 type Fields = Pick<
   CostSheetAnswer,
-  'title' | 'designId' | 'clientId' | 'basis' | 'onDate' | 'quantities' | 'terms'
+  | 'title'
+  | 'designId'
+  | 'revision'
+  | 'variant'
+  | 'parameterValues'
+  | 'clientId'
+  | 'basis'
+  | 'onDate'
+  | 'quantities'
+  | 'terms'
 >;
 
-/** @throws RequestProblem input-invalid where design or client are not there, or a number of pieces stands twice */
+/**
+ * @throws RequestProblem input-invalid where design, revision or client are not there, the design takes no such choice,
+ * or a number of pieces stands twice
+ */
 export async function toData(database: Access, body: Fields) {
-  const errors = [];
+  const errors: FieldProblem[] = [];
   if ((await database.design.count({ where: { id: body.designId } })) === 0) {
     errors.push({ field: 'designId', message: 'names no design', mend: 'Choose one of the designs.' });
-  }
+  } else errors.push(...(await choiceProblems(database, body)));
   if (body.clientId !== null && (await database.client.count({ where: { id: body.clientId } })) === 0) {
     errors.push({
       field: 'clientId',

@@ -4,25 +4,18 @@ import {
   MATERIAL_FORMS,
   type Material,
   type MaterialForm,
+  materialCodesIn,
   type PriceOffer,
+  plainDesign,
 } from '@scantling/costing';
 import type { Material as MaterialRow, Prisma, Supplier } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 
 type Row = MaterialRow & { preferredSupplier: Pick<Supplier, 'code'> | null };
 
-/** Codes of materials and families that a bill names. */
-function codesIn(bill: Bill): string[] {
-  const codes = [
-    ...bill.parts.flatMap((part) => [part.material, part.edgeBand?.material, part.veneer?.material]),
-    ...[...bill.components, ...bill.finishes, ...bill.consumables].map((row) => row.material),
-  ];
-  return [...new Set(codes.filter((code) => code !== undefined))];
-}
-
 /** The records behind a bill's materials; a family brings all its members. */
 export async function materialRows(database: Prisma.TransactionClient, bill: Bill): Promise<Row[]> {
-  const codes = codesIn(bill);
+  const codes = materialCodesIn(plainDesign(bill));
   return database.material.findMany({
     where: { OR: [{ code: { in: codes } }, { family: { in: codes } }] },
     include: { preferredSupplier: { select: { code: true } } },

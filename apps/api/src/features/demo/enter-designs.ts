@@ -1,11 +1,11 @@
 import { Readable } from 'node:stream';
 import { costSheetFields, givenName, overallSizeText, unitSystemSchema } from '@scantling/contracts';
-import type { Bill } from '@scantling/costing';
+import type { DrawnDesign } from '@scantling/costing';
 import { z } from 'zod';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { lengthUnitOf, readBillFile } from '../designs/bill-file.ts';
 import { addRevision, sizeColumns } from '../designs/design-records.ts';
-import { requireKnownCodes } from '../designs/known-codes.ts';
+import { requireSoundDrawing } from '../designs/sound-drawing.ts';
 import { demoFile, demoJson, demoRows } from './demo-files.ts';
 
 const designRow = z.strictObject({
@@ -25,10 +25,10 @@ const sheetsSchema = z.array(
 );
 
 /** @throws Error naming the file and line, which only a changed demo file can cause */
-async function readDemoBill(file: string, unitSystem: string): Promise<Bill> {
+async function readDemoDrawing(file: string, unitSystem: string): Promise<DrawnDesign> {
   const content = Readable.from([await demoFile(file)]);
-  const { bill, problems } = await readBillFile({ name: file, content }, lengthUnitOf(unitSystem));
-  if (bill !== null) return bill;
+  const { drawing, problems } = await readBillFile({ name: file, content }, lengthUnitOf(unitSystem));
+  if (drawing !== null) return drawing;
   const lines = problems.map(({ line, column, message }) => `line ${line}, ${column}: ${message}`);
   throw new Error(`prisma/demo/${file} cannot be read: ${lines.join('; ')}`);
 }
@@ -42,12 +42,14 @@ export async function enterDesigns(
   for (const row of await demoRows('designs.csv')) {
     const { bill: file, overallLength, overallWidth, overallHeight, ...fields } = designRow.parse(row);
     const size = { length: overallLength, width: overallWidth, height: overallHeight };
-    const bill = await readDemoBill(file, fields.unitSystem);
-    await requireKnownCodes(transaction, bill);
+    const { unitSystem } = fields;
+    const drawing = await readDemoDrawing(file, unitSystem);
+    await requireSoundDrawing(transaction, drawing, unitSystem);
     const { id } = await transaction.design.create({
       data: { ...fields, ...sizeColumns(overallSizeText.parse(size)), isDemo: true },
     });
-    await addRevision(transaction, id, { number: 1, bill, note: `Imported from ${file}`, createdBy });
+    const note = `Imported from ${file}`;
+    await addRevision(transaction, id, { number: 1, drawing, unitSystem, note, createdBy });
     ids.set(fields.code, id);
   }
   return ids;

@@ -1,6 +1,6 @@
-import type { Bill } from '@scantling/costing';
+import { materialCodesIn } from '@scantling/costing';
 import type { Prisma } from '../../generated/prisma/client.ts';
-import { billOf } from '../designs/design-records.ts';
+import { drawingOf } from '../designs/design-records.ts';
 import { sheetsInQuotes } from '../quotes/demo-quotes.ts';
 import { demoListHashes } from './enter-prices.ts';
 
@@ -22,18 +22,15 @@ const DEMO = { isDemo: true } as const;
 const OWN = { isDemo: false } as const;
 const idsOf = (rows: readonly { id: string }[]) => rows.map(({ id }) => id);
 
-/** What the newest bills of these designs name. */
+/** What all revisions of these designs name, since a sheet may be pinned to any. */
 async function codesInBills(transaction: Prisma.TransactionClient, where: Prisma.DesignWhereInput) {
   const designs = await transaction.design.findMany({
     where,
-    include: { revisions: { orderBy: { number: 'desc' }, take: 1 } },
+    include: { revisions: true },
   });
-  const bills = designs.map((design): Bill => billOf(design.revisions[0]));
-  const materials = bills.flatMap((bill) => [
-    ...bill.parts.flatMap((part) => [part.material, part.edgeBand?.material, part.veneer?.material]),
-    ...[...bill.components, ...bill.finishes, ...bill.consumables].map((row) => row.material),
-  ]);
-  const operations = bills.flatMap((bill) => bill.operations);
+  const drawings = designs.flatMap(({ revisions }) => revisions.map(drawingOf));
+  const materials = drawings.flatMap(materialCodesIn);
+  const operations = drawings.flatMap(({ bill }) => bill.operations);
   const given = (codes: readonly (string | undefined)[]) => [
     ...new Set(codes.filter((code) => code !== undefined)),
   ];

@@ -1,11 +1,11 @@
 import {
   BILL_COLUMNS,
-  type Bill,
   type BillColumn,
   type BillLines,
   type BillMapping,
   type BillRowProblem,
   chooseBillMapping,
+  type DrawnDesign,
   findBillHeaders,
   missingBillColumns,
   placeBillColumns,
@@ -17,7 +17,7 @@ import type { LengthUnit } from '@scantling/units';
 import type { UploadedFile } from '../../handle.ts';
 
 export interface BillFile {
-  readonly bill: Bill | null;
+  readonly drawing: DrawnDesign | null;
   readonly problems: readonly (Omit<BillRowProblem, 'column'> & { readonly column: string })[];
   readonly ignoredHeaders: readonly string[];
   readonly headers: readonly string[];
@@ -80,7 +80,7 @@ function readRows(rows: readonly TableRow[], unit: LengthUnit, { said, kept }: B
     missingColumns: missingBillColumns(mapping, headers),
     ignoredHeaders: headers.filter((header, place) => header.trim() !== '' && !used.has(place)),
   };
-  if (found.missingColumns.length > 0) return { ...found, bill: null, problems: [], lines: null };
+  if (found.missingColumns.length > 0) return { ...found, drawing: null, problems: [], lines: null };
   const numbered = rows.slice(at + 1).map(({ number: line, cells }) => ({
     line,
     cells: Object.fromEntries([...places].map(([column, place]) => [column, cells[place] ?? ''])),
@@ -91,7 +91,7 @@ function readRows(rows: readonly TableRow[], unit: LengthUnit, { said, kept }: B
 /** Nothing of the file can be used; line 0 is the file as a whole. */
 function unread(message: string, mend: string): BillFile {
   return {
-    bill: null,
+    drawing: null,
     problems: [{ line: 0, column: '', message: `The file ${message}`, mend }],
     ignoredHeaders: [],
     headers: [],
@@ -101,10 +101,10 @@ function unread(message: string, mend: string): BillFile {
   };
 }
 
-/** A bill as rows of text, headers first. */
-export function billTable(bill: Bill, unit: LengthUnit): string[][] {
+/** A design's bill, parameters and variants as rows of text, headers first. */
+export function billTable(drawing: DrawnDesign, unit: LengthUnit): string[][] {
   return [
     [...BILL_COLUMNS],
-    ...writeBill(bill, unit).map((cells) => BILL_COLUMNS.map((column) => cells[column] ?? '')),
+    ...writeBill(drawing, unit).map((cells) => BILL_COLUMNS.map((column) => cells[column] ?? '')),
   ];
 }

@@ -1,6 +1,6 @@
-import { billSchema, type designSchema, type OverallSizeText } from '@scantling/contracts';
-import { type Bill, EMPTY_BILL } from '@scantling/costing';
-import type { z } from 'zod';
+import { type designSchema, drawingFields, type OverallSizeText } from '@scantling/contracts';
+import { type DrawnDesign, EMPTY_BILL, plainDesign } from '@scantling/costing';
+import { z } from 'zod';
 import type { Database } from '../../database/connect.ts';
 import type { Design, DesignRevision, Prisma } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
@@ -10,9 +10,17 @@ type DesignAnswer = z.output<typeof designSchema>;
 
 const NEWEST = { revisions: { orderBy: { number: 'desc' }, take: 1 } } as const;
 
-/** The bill in a stored revision. @throws ZodError where it is not one, which no code of ours writes */
-export function billOf(revision: Pick<DesignRevision, 'bill'> | undefined): Bill {
-  return revision === undefined ? EMPTY_BILL : billSchema.parse(revision.bill);
+const drawingSchema = z.object(drawingFields);
+
+/** What a stored revision draws. @throws ZodError where it is no drawing, which no code of ours writes */
+export function drawingOf(
+  revision: Pick<DesignRevision, 'bill' | 'parameters' | 'variants'> | undefined,
+): DrawnDesign {
+  return revision === undefined ? plainDesign(EMPTY_BILL) : drawingSchema.parse(revision);
+}
+
+export function unitSystemOf(row: { readonly unitSystem: string }): 'metric' | 'imperial' {
+  return row.unitSystem === 'imperial' ? 'imperial' : 'metric';
 }
 
 type Sizes = Pick<Design, 'overallLengthMm' | 'overallWidthMm' | 'overallHeightMm'>;
@@ -39,18 +47,17 @@ export function sizeColumns(size: OverallSizeText | null | undefined) {
 
 function toDesign(row: Design & { revisions: DesignRevision[] }): DesignAnswer {
   const { id, code, name, description, isDemo, version } = row;
-  const unitSystem = row.unitSystem === 'imperial' ? 'imperial' : 'metric';
   return {
     id,
     code,
     name,
     description,
-    unitSystem,
+    unitSystem: unitSystemOf(row),
     overallSize: overallSizeOf(row),
     isDemo,
     version,
     updatedAt: row.updatedAt.toISOString(),
-    bill: billOf(row.revisions[0]),
+    ...drawingOf(row.revisions[0]),
   };
 }
 
@@ -58,6 +65,17 @@ function toDesign(row: Design & { revisions: DesignRevision[] }): DesignAnswer {
 export async function findDesign(database: Access, id: string): Promise<DesignAnswer | null> {
   const row = await database.design.findUnique({ where: { id }, include: NEWEST });
   return row === null ? null : toDesign(row);
+}
+
+/** A revision of a design, the newest where none is named; null where there is none. */
+export async function findRevision(database: Access, designId: string, number: number | null) {
+  const revision = await database.designRevision.findFirst({
+    where: { designId, ...(number === null ? {} : { number }) },
+    orderBy: { number: 'desc' },
+  });
+  return revision === null
+    ? null
+    : { ...revision, unitSystem: unitSystemOf(revision), drawing: drawingOf(revision) };
 }
 
 /** Designs by code, after the one named. */
@@ -81,14 +99,15 @@ export async function requireFreeCode(database: Access, code: string, exceptId?:
 
 interface Revision {
   readonly number: number;
-  readonly bill: Bill;
+  readonly drawing: DrawnDesign;
+  readonly unitSystem: string;
   readonly note: string;
   readonly createdBy: string;
 }
 
 /** Keeps a revision for good. */
 export async function addRevision(database: Access, designId: string, revision: Revision): Promise<void> {
-  await database.designRevision.create({
-    data: { designId, ...revision, bill: JSON.parse(JSON.stringify(revision.bill)) },
-  });
+  const { drawing, ...rest } = revision;
+  const { bill, parameters, variants } = JSON.parse(JSON.stringify(drawing));
+  await database.designRevision.create({ data: { designId, ...rest, bill, parameters, variants } });
 }

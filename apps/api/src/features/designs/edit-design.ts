@@ -1,25 +1,34 @@
 import { editDesign } from '@scantling/contracts';
 import { handle, signedIn } from '../../handle.ts';
-import { requireFreeCode, sizeColumns } from './design-records.ts';
-import { requireKnownCodes } from './known-codes.ts';
+import { notFound } from '../../problems/request-problem.ts';
+import { findDesign, requireFreeCode, sizeColumns } from './design-records.ts';
 import { saveRevision } from './save-revision.ts';
+import { requireSameUnit, requireSoundDrawing } from './sound-drawing.ts';
 
 export const answerEditDesign = handle(
   editDesign,
   async ({ params, body, actor, services, expectedVersion }) => {
-    const { bill, note, overallSize, ...rest } = body;
+    const { bill, parameters, variants, note, overallSize, ...rest } = body;
     const fields = { ...rest, ...sizeColumns(overallSize) };
     return services.database.$transaction(async (transaction) => {
+      const before = await findDesign(transaction, params.id);
+      if (before === null) throw notFound('design');
+      const drawing = {
+        bill,
+        parameters: parameters ?? before.parameters,
+        variants: variants ?? before.variants,
+      };
       await requireFreeCode(transaction, fields.code, params.id);
-      await requireKnownCodes(transaction, bill);
-      const createdBy = signedIn(actor).id;
+      requireSameUnit(drawing, before.unitSystem, fields.unitSystem);
+      await requireSoundDrawing(transaction, drawing, fields.unitSystem);
       return saveRevision(transaction, {
         id: params.id,
         version: expectedVersion(),
         fields,
-        bill,
+        unitSystem: fields.unitSystem,
+        drawing,
         note,
-        createdBy,
+        createdBy: signedIn(actor).id,
       });
     });
   },

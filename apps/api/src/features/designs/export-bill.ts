@@ -8,7 +8,7 @@ import { findDesign } from './design-records.ts';
 export const answerExportBill = handle(exportBill, async ({ params, query, services }) => {
   const design = await findDesign(services.database, params.id);
   if (design === null) throw notFound('design');
-  const table = billTable(design.bill, lengthUnitOf(design.unitSystem));
+  const table = billTable(design, lengthUnitOf(design.unitSystem));
   const name = `${design.code} bill of materials`;
   return query.format === 'csv'
     ? new FileAnswer(`${name}.csv`, CSV_TYPE, Buffer.from(writeCsv(table)))

@@ -1,12 +1,18 @@
 import { importBill } from '@scantling/contracts';
-import { checkBill, placeProblem } from '@scantling/costing';
+import { type DrawnDesign, placeProblem } from '@scantling/costing';
 import { handle, signedIn } from '../../handle.ts';
 import { notFound, RequestProblem } from '../../problems/request-problem.ts';
 import { lengthUnitOf, readBillFile } from './bill-file.ts';
 import { readRememberedBillMapping, rememberBillMapping } from './bill-mapping-records.ts';
 import { findDesign } from './design-records.ts';
-import { knownCodes } from './known-codes.ts';
 import { saveRevision } from './save-revision.ts';
+import { problemsOf } from './sound-drawing.ts';
+
+/** A file that says nothing of parameters leaves those of the design as they are. */
+function withParameters(read: DrawnDesign, design: DrawnDesign): DrawnDesign {
+  if (read.parameters.length > 0 || read.variants.length > 0) return read;
+  return { bill: read.bill, parameters: design.parameters, variants: design.variants };
+}
 
 export const answerImportBill = handle(
   importBill,
@@ -20,13 +26,17 @@ export const answerImportBill = handle(
     const { lines, ...read } = await readBillFile(upload, lengthUnitOf(design.unitSystem), matching);
     if (query.mapping !== undefined && read.missingColumns.length === 0)
       await rememberBillMapping(database, query.mapping);
-    const unknown =
-      read.bill === null || lines === null
+    const { unitSystem } = design;
+    const drawing = read.drawing === null ? null : withParameters(read.drawing, design);
+    const unsound =
+      drawing === null || lines === null
         ? []
-        : checkBill(read.bill, await knownCodes(database)).map((problem) => placeProblem(problem, lines));
-    const problems = [...read.problems, ...unknown].sort((a, b) => a.line - b.line);
+        : (await problemsOf(database, drawing, unitSystem)).map((problem) => placeProblem(problem, lines));
+    const problems = [...read.problems, ...unsound].sort((a, b) => a.line - b.line);
     const answer = {
-      bill: problems.length === 0 ? read.bill : null,
+      bill: problems.length === 0 ? (drawing?.bill ?? null) : null,
+      parameters: [...(drawing?.parameters ?? design.parameters)],
+      variants: [...(drawing?.variants ?? design.variants)],
       problems,
       ignoredHeaders: [...read.ignoredHeaders],
       headers: [...read.headers],
@@ -34,15 +44,15 @@ export const answerImportBill = handle(
       missingColumns: [...read.missingColumns],
     };
     if (design.version !== expectedVersion()) throw new RequestProblem('version-stale');
-    if (query.preview === 'true' || answer.bill === null)
+    if (query.preview === 'true' || answer.bill === null || drawing === null)
       return { ...answer, isApplied: false, version: design.version };
-    const { bill } = answer;
     const saved = await database.$transaction((transaction) =>
       saveRevision(transaction, {
         id,
         version: expectedVersion(),
         fields: {},
-        bill,
+        drawing,
+        unitSystem,
         note: `Read from ${upload.name}`,
         createdBy: signedIn(actor).id,
       }),

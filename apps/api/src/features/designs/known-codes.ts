@@ -1,7 +1,6 @@
-import { type Bill, checkBill, type KnownCodes } from '@scantling/costing';
+import type { KnownCodes } from '@scantling/costing';
 import type { Database } from '../../database/connect.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
-import { RequestProblem } from '../../problems/request-problem.ts';
 
 type Access = Database | Prisma.TransactionClient;
 
@@ -15,13 +14,4 @@ export async function knownCodes(database: Access): Promise<KnownCodes> {
     grades: new Set(grades.map(({ code }) => code)),
     machines: new Set(tools.map(({ code }) => code)),
   };
-}
-
-/** @throws RequestProblem input-invalid naming every row of the bill that names what is not there */
-export async function requireKnownCodes(database: Access, bill: Bill): Promise<void> {
-  const problems = checkBill(bill, await knownCodes(database));
-  if (problems.length === 0) return;
-  throw new RequestProblem('input-invalid', {
-    errors: problems.map(({ field, message, mend }) => ({ field: `bill.${field}`, message, mend })),
-  });
 }

@@ -1,7 +1,7 @@
 import { listDesigns } from '@scantling/contracts';
 import { handle } from '../../handle.ts';
 import { readCursor, toPage } from '../../pages/cursor.ts';
-import { billOf, overallSizeOf, pageOfDesigns } from './design-records.ts';
+import { drawingOf, overallSizeOf, pageOfDesigns, unitSystemOf } from './design-records.ts';
 
 export const answerListDesigns = handle(listDesigns, async ({ query, services }) => {
   const after = readCursor(query.cursor, 1)?.[0];
@@ -11,13 +11,13 @@ export const answerListDesigns = handle(listDesigns, async ({ query, services })
     query.limit,
     (row) => [row.code],
     (row) => {
-      const bill = billOf(row.revisions[0]);
+      const { bill } = drawingOf(row.revisions[0]);
       return {
         id: row.id,
         code: row.code,
         name: row.name,
         description: row.description,
-        unitSystem: row.unitSystem === 'imperial' ? ('imperial' as const) : ('metric' as const),
+        unitSystem: unitSystemOf(row),
         overallSize: overallSizeOf(row),
         isDemo: row.isDemo,
         updatedAt: row.updatedAt.toISOString(),

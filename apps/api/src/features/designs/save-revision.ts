@@ -1,4 +1,4 @@
-import type { Bill } from '@scantling/costing';
+import type { DrawnDesign } from '@scantling/costing';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { notFound } from '../../problems/request-problem.ts';
 import { requireUpdated } from '../../version-match.ts';
@@ -8,7 +8,9 @@ interface Change {
   readonly id: string;
   readonly version: number;
   readonly fields: Prisma.DesignUpdateManyMutationInput;
-  readonly bill: Bill;
+  readonly drawing: DrawnDesign;
+  /** What bare numbers of its formulas are in. */
+  readonly unitSystem: string;
   readonly note: string;
   readonly createdBy: string;
 }
@@ -23,7 +25,8 @@ export async function saveRevision(transaction: Prisma.TransactionClient, change
   await requireUpdated(count, 'design', async () => (await transaction.design.count({ where: { id } })) > 0);
   await addRevision(transaction, id, {
     number: version + 1,
-    bill: change.bill,
+    drawing: change.drawing,
+    unitSystem: change.unitSystem,
     note: change.note,
     createdBy: change.createdBy,
   });

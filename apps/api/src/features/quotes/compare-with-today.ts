@@ -22,7 +22,7 @@ async function lineToday(
 ): Promise<LineToday> {
   const common = { id: line.id, description: line.description, costSheetId: kept.ask.costSheetId };
   try {
-    const sheet = await costAsk(database, { ...kept.ask, onDate: today }, today, kept.bill);
+    const sheet = await costAsk(database, { ...kept.ask, onDate: today }, today, kept);
     const worked = toWorkedCostSheet(sheet, { withDerivations: true });
     const changes = compareLeaves(kept.worked.figures, worked.figures).map(({ kind, key, old, now }) => ({
       kind,

@@ -1,5 +1,5 @@
-import { costTermsSchema } from '@scantling/contracts';
-import { type Bill, type CostColumn, CostingInputError, type CostSheet, costSheet } from '@scantling/costing';
+import { costTermsSchema, designChoiceFields } from '@scantling/contracts';
+import { type CostColumn, CostingInputError, type CostSheet, costSheet } from '@scantling/costing';
 import { type Figure, input, NoAnswerError, type Source, sum } from '@scantling/figures';
 import { CurrencyMismatchError, NoExchangeRateError } from '@scantling/money';
 import {
@@ -13,7 +13,8 @@ import {
 import { z } from 'zod';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
-import { type CostSheetAnswer, findCostSheet } from '../cost-sheets/cost-sheet-records.ts';
+import { findCostSheet } from '../cost-sheets/cost-sheet-records.ts';
+import type { ChosenDrawing } from '../cost-sheets/design-choice.ts';
 import { gatherInput } from '../cost-sheets/gather-input.ts';
 
 /** What a line's cost sheet was asked, kept so that the same work can be costed again on another day. */
@@ -21,6 +22,7 @@ export const sheetAskSchema = z.object({
   costSheetId: z.string(),
   title: z.string(),
   designId: z.string(),
+  ...designChoiceFields,
   basis: z.enum(['shop', 'commission']),
   pieces: z.number(),
   terms: costTermsSchema,
@@ -36,8 +38,6 @@ export interface CostedLine {
   readonly price: SheetPrice;
   readonly cost: LineCost;
 }
-
-type Asked = Pick<CostSheetAnswer, 'designId' | 'basis' | 'onDate' | 'quantities' | 'terms'>;
 
 /** True for what is wrong with the records a sheet rests on, and not with the program. */
 export function isOfCosting(error: unknown): error is Error {
@@ -104,16 +104,15 @@ export function costedLine(
   };
 }
 
-/** The cost sheet of an ask on a day; with a bill of its own where the design's may have changed since. */
+/** The cost sheet of an ask on a day; with the drawing of then where the design's may have changed since. */
 export async function costAsk(
   database: Prisma.TransactionClient,
   ask: SheetAsk & { onDate: string | null },
   today: string,
-  bill?: Bill,
+  kept?: ChosenDrawing,
 ): Promise<CostSheet> {
-  const { designId, basis, onDate, pieces, terms } = ask;
-  const asked: Asked = { designId, basis, onDate, quantities: [pieces], terms };
-  return costSheet(await gatherInput(database, asked, today, bill));
+  const { pieces, ...asked } = ask;
+  return costSheet(await gatherInput(database, { ...asked, quantities: [pieces] }, today, kept));
 }
 
 async function costOne(
@@ -129,8 +128,9 @@ async function costOne(
       'names no cost sheet',
       'choose one of the cost sheets',
     );
-  const { title, designId, basis, onDate, terms } = found;
-  const ask = { costSheetId: found.id, title, designId, basis, pieces: line.pieces, terms };
+  const { title, designId, revision, variant, parameterValues, basis, onDate, terms } = found;
+  const choice = { designId, revision, variant, parameterValues };
+  const ask = { costSheetId: found.id, title, ...choice, basis, pieces: line.pieces, terms };
   try {
     return costedLine(line, ask, await costAsk(database, { ...ask, onDate }, today));
   } catch (error) {

@@ -1,11 +1,12 @@
 import {
+  drawingFields,
   toWorkedCostSheet,
   toWorkedQuote,
   type WorkedQuote,
   workedCostSheetSchema,
   workedQuoteSchema,
 } from '@scantling/contracts';
-import { type Bill, EMPTY_BILL } from '@scantling/costing';
+import type { CostSheetInput } from '@scantling/costing';
 import { type FigureTable, input } from '@scantling/figures';
 import {
   type ClientDocument,
@@ -19,7 +20,7 @@ import { lineCosts, sheetAskSchema } from './cost-lines.ts';
 import type { WorkedDraft } from './work-draft.ts';
 
 /**
- * What is kept of our figures when a quote is sent: of each line from a design what was asked, the bill, and the whole
+ * What is kept of our figures when a quote is sent: of each line from a design what was asked, the drawing, and the whole
  * worked-out sheet; of every line what it costs us and what must be bought for it; totals and margin.
  */
 const frozenWorkingSchema = z.object({
@@ -27,8 +28,8 @@ const frozenWorkingSchema = z.object({
     z.string(),
     z.object({
       ask: sheetAskSchema,
-      // Written by this program from a bill that the contract had checked.
-      bill: z.custom<Bill>((value) => typeof value === 'object' && value !== null),
+      drawing: z.object(drawingFields),
+      unit: z.enum(['mm', 'in']),
       worked: workedCostSheetSchema,
     }),
   ),
@@ -36,6 +37,10 @@ const frozenWorkingSchema = z.object({
   quote: workedQuoteSchema,
 });
 export type FrozenWorking = z.output<typeof frozenWorkingSchema>;
+
+function drawingOf({ bill, parameters = [], variants = [] }: CostSheetInput) {
+  return { bill, parameters, variants };
+}
 
 export function freezeWorking(draft: QuoteDraft, worked: WorkedDraft): FrozenWorking {
   const costs = lineCosts(draft, worked.costed);
@@ -45,7 +50,8 @@ export function freezeWorking(draft: QuoteDraft, worked: WorkedDraft): FrozenWor
         lineId,
         {
           ask,
-          bill: sheet.input.bill ?? EMPTY_BILL,
+          drawing: drawingOf(sheet.input),
+          unit: sheet.input.lengthUnit ?? 'mm',
           worked: toWorkedCostSheet(sheet, { withDerivations: true }),
         },
       ]),

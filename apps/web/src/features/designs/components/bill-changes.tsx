@@ -1,15 +1,27 @@
-import { type Bill, type BillRowChange, compareBills } from '@scantling/costing';
+import { compareDesigns, type DesignChange, type DrawnDesign } from '@scantling/costing';
 import { useMemo } from 'react';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { KIND_WORDS } from './bill-fields.ts';
 
-const COLUMNS: readonly DataColumn<BillRowChange>[] = [
-  { id: 'change', header: 'Change', width: 110, text: ({ change }) => change },
-  { id: 'kind', header: 'Of', width: 180, text: ({ kind }) => KIND_WORDS[kind].title },
+const CHANGE_WORDS = { added: 'new', changed: 'changed', removed: 'gone' } as const;
+
+function sectionWords(section: DesignChange['section']): string {
+  if (section === 'parameters') return 'Parameters';
+  return section === 'variants' ? 'Variants' : KIND_WORDS[section].title;
+}
+
+const COLUMNS: readonly DataColumn<DesignChange>[] = [
+  { id: 'change', header: 'Change', width: 110, text: ({ kind }) => CHANGE_WORDS[kind] },
+  { id: 'kind', header: 'Of', width: 180, text: ({ section }) => sectionWords(section) },
   { id: 'id', header: 'Id', width: 140, text: ({ id }) => id },
   { id: 'name', header: 'Name', width: 260, text: ({ name }) => name },
-  { id: 'fields', header: 'What differs', width: 320, text: ({ fields }) => fields.map(inWords).join(', ') },
+  {
+    id: 'fields',
+    header: 'What differs',
+    width: 320,
+    text: ({ fields }) => fields.map(({ field }) => inWords(field)).join(', '),
+  },
 ];
 
 /** "lengthAllowance" as it is read: "length allowance". */
@@ -20,11 +32,20 @@ function inWords(name: string): string {
     .toLowerCase();
 }
 
-/** What taking a file's bill over changes of the bill there is, row by row. */
-export function BillChanges({ before, after }: { readonly before: Bill; readonly after: Bill }) {
-  const rows = useMemo(() => compareBills(before, after), [before, after]);
-  const changed = rows.filter(({ change }) => change !== 'unchanged');
-  const same = rows.length - changed.length;
+function rowCount({ bill, parameters, variants }: DrawnDesign): number {
+  const rows = Object.values(bill).reduce((total, kind) => total + kind.length, 0);
+  return rows + parameters.length + variants.length;
+}
+
+interface BillChangesProps {
+  readonly before: DrawnDesign;
+  readonly after: DrawnDesign;
+}
+
+/** What taking a file over changes of the design there is, row by row. */
+export function BillChanges({ before, after }: BillChangesProps) {
+  const changed = useMemo(() => compareDesigns(before, after), [before, after]);
+  const same = rowCount(after) - changed.filter(({ kind }) => kind !== 'removed').length;
   return (
     <>
       <p>
@@ -38,7 +59,7 @@ export function BillChanges({ before, after }: { readonly before: Bill; readonly
           label="What the file changes"
           columns={COLUMNS}
           rows={changed}
-          rowId={({ kind, id, change }) => `${kind} ${id} ${change}`}
+          rowId={({ section, id, kind }) => `${section} ${id} ${kind}`}
           maxHeight="50vh"
         />
       )}

@@ -1,3 +1,4 @@
+import { isFormula, type Parameter } from '@scantling/costing';
 import { formatLength, type LengthSystem } from '@scantling/units';
 import type { Choice } from '../../../components/choice-list.tsx';
 import { type CellReading, choiceNamed, type EditColumn } from '../../../components/edit-grid/edit-column.ts';
@@ -13,12 +14,21 @@ export type BillChoices = Readonly<Record<ChoiceSource, readonly Choice[]>>;
 
 const NOTHING: readonly Choice[] = [];
 
-/** The records of the workshop, and the assemblies and parts of the draft itself. */
-export function billChoices(records: RecordChoices | undefined, bill: BillDraft): BillChoices {
+/** The records of the workshop, the materials to choose by parameters, and the assemblies and parts of the draft itself. */
+export function billChoices(
+  records: RecordChoices | undefined,
+  bill: BillDraft,
+  parameters: readonly Parameter[] = [],
+): BillChoices {
   const idsOf = (kind: 'assemblies' | 'parts'): Choice[] =>
     bill[kind].flatMap(({ cells: { id = '', name } }) => (id === '' ? [] : [{ id, label: id, note: name }]));
   return {
-    materials: records?.materials ?? NOTHING,
+    materials: [
+      ...parameters
+        .filter(({ kind }) => kind === 'material')
+        .map(({ id, label }) => ({ id, label: id, note: `parameter: ${label}` })),
+      ...(records?.materials ?? NOTHING),
+    ],
     grades: records?.grades ?? NOTHING,
     machines: records?.machines ?? NOTHING,
     assemblies: idsOf('assemblies'),
@@ -52,6 +62,7 @@ function lengthNote(mm: string, system: LengthSystem): string {
 function readTyped(field: BillField, text: string, system: LengthSystem): CellReading {
   try {
     const value = readValue(field, text, system);
+    if (isFormula(value)) return { text: `= ${value.formula}` };
     if (field.form !== 'length') return { text };
     return { text: lengthText(String(value), system), note: lengthNote(String(value), system) };
   } catch (error) {

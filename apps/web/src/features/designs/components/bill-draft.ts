@@ -1,4 +1,4 @@
-import type { Bill } from '@scantling/costing';
+import { type DrawnBill, isFormula } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
 import { newIdempotencyKey } from '../../../lib/api-client.ts';
@@ -26,7 +26,7 @@ export function byKind<Value>(of: (kind: BillKind) => Value): Record<BillKind, V
   };
 }
 
-export function draftOf(bill: Bill, unitSystem: LengthSystem): DraftState {
+export function draftOf(bill: DrawnBill, unitSystem: LengthSystem): DraftState {
   const rowsOf = (kind: BillKind): GridRow[] => {
     const rows: readonly BillRow[] = bill[kind];
     return rows.map((row) => ({
@@ -61,7 +61,8 @@ function withUnit(kind: BillKind, path: string, text: string, system: LengthSyst
   const field = BILL_FIELDS[kind].find((one) => one.path === path);
   if (field?.form !== 'length' || text === '') return text;
   try {
-    return `${readValue(field, text, system)} mm`;
+    const value = readValue(field, text, system);
+    return isFormula(value) ? text : `${value} mm`;
   } catch {
     return text;
   }

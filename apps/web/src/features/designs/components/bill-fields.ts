@@ -1,7 +1,7 @@
-import { type Bill, FINISHED_FACES, GRAINS } from '@scantling/costing';
+import { type DrawnBill, FINISHED_FACES, GRAINS } from '@scantling/costing';
 
-export type BillKind = keyof Bill;
-export type BillRow = Bill[BillKind][number];
+export type BillKind = keyof DrawnBill;
+export type BillRow = DrawnBill[BillKind][number];
 
 /** How a value is typed, shown and kept. */
 export type FieldForm = 'text' | 'count' | 'number' | 'length' | 'percent' | 'choice' | 'yes-no' | 'ids';
@@ -98,6 +98,11 @@ export const BILL_FIELDS: Readonly<Record<BillKind, readonly BillField[]>> = {
     ASSEMBLY,
     main('setupHours', 'Set-up', 'number', HOURS),
     main('runHours', 'Run', 'number', HOURS),
+    optional('runHoursLow', 'Run at the least', 'number', {
+      ...HOURS,
+      hint: 'With the most: the run time above is the likely one, the mean is costed',
+    }),
+    optional('runHoursHigh', 'Run at the most', 'number', HOURS),
     main('elapsedHours', 'Elapsed', 'number', { ...HOURS, hint: 'Glue and drying, without work' }),
     main('grade', 'Labour grade', 'text', { choicesFrom: 'grades' }),
     { ...optional('machine', 'Machine', 'text', { choicesFrom: 'machines' }), isColumn: true },

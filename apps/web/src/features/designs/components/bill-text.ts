@@ -1,3 +1,4 @@
+import { isFormula } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import { lengthText } from '../../../lib/length-text.ts';
 import { toPercent } from '../../../lib/percent.ts';
@@ -18,6 +19,7 @@ function textOf(row: BillRow, field: BillField, system: LengthSystem): string {
   if (value === undefined || value === null || value === false) return '';
   if (value === true) return 'yes';
   if (Array.isArray(value)) return value.join(' ');
+  if (isFormula(value)) return `= ${value.formula}`;
   const text = String(value);
   if (field.form === 'length') return lengthText(text, system);
   return field.form === 'percent' ? toPercent(text) : text;

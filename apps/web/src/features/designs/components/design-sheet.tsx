@@ -40,8 +40,11 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
   const canCost = useMayCall(createCostSheet);
   const queryClient = useQueryClient();
   const records = useQuery(billChoicesQuery).data;
-  const choices = useMemo(() => billChoices(records, state.bill), [records, state.bill]);
-  const reading = useMemo(() => readDraft(state, records), [state, records]);
+  const choices = useMemo(
+    () => billChoices(records, state.bill, design.parameters),
+    [records, state.bill, design.parameters],
+  );
+  const reading = useMemo(() => readDraft(state, records, design), [state, records, design]);
   useBlocker({
     shouldBlockFn: () =>
       isChanged && !window.confirm('Leave without saving? The changes stay in this window only.'),
@@ -122,7 +125,7 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
           <ImportSection
             id={design.id}
             etag={draft.etag}
-            bill={design.bill}
+            design={design}
             isBlocked={isChanged}
             onApplied={() => void startAnew()}
           />

@@ -1,4 +1,4 @@
-import type { Bill, BillMapping } from '@scantling/costing';
+import type { BillMapping, DrawnDesign } from '@scantling/costing';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
@@ -35,8 +35,8 @@ function countsOf(bill: NonNullable<BillReading['bill']>): string {
 interface ImportSectionProps {
   readonly id: string;
   readonly etag: string | null;
-  /** The bill as it stands, to show what the file changes. */
-  readonly bill: Bill;
+  /** The design as it stands, to show what the file changes. */
+  readonly design: DrawnDesign;
   /** Changes stand on the sheet that are not saved, which the file would take away. */
   readonly isBlocked: boolean;
   /** The file's bill is now the design's newest revision. */
@@ -44,7 +44,7 @@ interface ImportSectionProps {
 }
 
 /** A bill from a file: columns matched, looked at, then taken whole or not at all. */
-export function ImportSection({ id, etag, bill, isBlocked, onApplied }: ImportSectionProps) {
+export function ImportSection({ id, etag, design, isBlocked, onApplied }: ImportSectionProps) {
   const [file, setFile] = useState<File | null>(null);
   const [said, setSaid] = useState<BillMapping>();
   const [isMatching, setIsMatching] = useState(false);
@@ -95,7 +95,7 @@ export function ImportSection({ id, etag, bill, isBlocked, onApplied }: ImportSe
       )}
       {reading?.bill && file && !isMatching && !apply.isSuccess && (
         <>
-          <BillChanges before={bill} after={reading.bill} />
+          <BillChanges before={design} after={{ ...reading, bill: reading.bill }} />
           <div className="save-bar">
             <p>The file holds {countsOf(reading.bill) || 'an empty bill'}.</p>
             <Button

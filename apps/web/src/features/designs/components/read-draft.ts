@@ -1,4 +1,4 @@
-import { type Bill, checkBill, EMPTY_BILL } from '@scantling/costing';
+import { checkCodes, checkDesign, type DrawnBill, type DrawnDesign, EMPTY_BILL } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
 import type { FieldMessage } from '../../../components/field.tsx';
@@ -28,15 +28,23 @@ export type BillErrors = ReadonlyMap<string, ReadonlyMap<string, FieldMessage>>;
 
 export interface DraftReading {
   /** null while anything is to mend. */
-  readonly bill: Bill | null;
+  readonly bill: DrawnBill | null;
   readonly errors: BillErrors;
   readonly count: number;
 }
 
-/** Reads the whole draft. `records`: what it may name; undefined while that is not known yet. */
+/** What formulas and materials of a bill may name beside its own rows. */
+export type Choosable = Pick<DrawnDesign, 'parameters' | 'variants'>;
+const NOTHING_TO_CHOOSE: Choosable = { parameters: [], variants: [] };
+
+/**
+ * Reads the whole draft.
+ * @param records what it may name; undefined while that is not known yet
+ */
 export function readDraft(
   { unitSystem, bill }: DraftState,
   records: RecordChoices | undefined,
+  choosable: Choosable = NOTHING_TO_CHOOSE,
 ): DraftReading {
   const errors = new Map<string, Map<string, FieldMessage>>();
   let count = 0;
@@ -46,7 +54,7 @@ export function readDraft(
     errors.set(row.key, ofRow.set(path, message));
   };
   const readable = byKind<GridRow[]>(() => []);
-  let whole: Bill = EMPTY_BILL;
+  let whole: DrawnBill = EMPTY_BILL;
   for (const kind of BILL_KINDS) {
     const found = bill[kind].flatMap((row): readonly BillRow[] => {
       const read = readOnce(kind, row, unitSystem);
@@ -63,8 +71,13 @@ export function readDraft(
     grades: idsOf(records.grades),
     machines: idsOf(records.machines),
   };
-  for (const { field, message, mend } of known ? checkBill(whole, known) : []) {
-    const [kind, at, ...path] = field.split('.');
+  const drawing = { bill: whole, ...choosable };
+  const found = [
+    ...(known ? checkCodes(drawing, known) : []),
+    ...checkDesign(drawing, unitSystem === 'metric' ? 'mm' : 'in'),
+  ];
+  for (const { field, message, mend } of found) {
+    const [, kind, at, ...path] = field.split('.');
     const row = isKind(kind) ? readable[kind][Number(at)] : undefined;
     if (row && isKind(kind))
       wrong(row, fieldPath(kind, path), { message: asSentence(message), mend: asSentence(mend) });

@@ -1,5 +1,5 @@
 import { billSchema, issueWords } from '@scantling/contracts';
-import { type Bill, EMPTY_BILL } from '@scantling/costing';
+import { type DrawnBill, EMPTY_BILL } from '@scantling/costing';
 import { type LengthSystem, parseLength, UnreadableLengthError } from '@scantling/units';
 import type { FieldError } from '../../../lib/api-problem.ts';
 import { fromPercent, plainDecimal } from '../../../lib/percent.ts';
@@ -9,7 +9,7 @@ import type { RowCells } from './bill-text.ts';
 
 export type ReadRow =
   /** A bill with just this row in it. */
-  | { readonly bill: Bill; readonly errors: readonly [] }
+  | { readonly bill: DrawnBill; readonly errors: readonly [] }
   | { readonly bill: null; readonly errors: readonly FieldError[] };
 
 /** What was typed cannot be what the field holds. */
@@ -22,11 +22,16 @@ export class Unreadable extends Error {
   }
 }
 
+/** Forms of number that a formula may stand for, marked by a "=". */
+const FORMULA_FORMS: readonly BillField['form'][] = ['count', 'number', 'length'];
+
 /**
  * The value a text stands for in a field.
  * @throws Unreadable
  */
 export function readValue(field: BillField, typed: string, system: LengthSystem): unknown {
+  if (typed.startsWith('=') && FORMULA_FORMS.includes(field.form) && field.choices === undefined)
+    return { formula: typed.slice(1).trim() };
   switch (field.form) {
     case 'count':
       if (!/^\d{1,6}$/.test(typed))

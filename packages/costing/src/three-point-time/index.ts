@@ -1,0 +1,1 @@
+export { type ThreePointTime, threePointMean } from './three-point-mean.ts';
