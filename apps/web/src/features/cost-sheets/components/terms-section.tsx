@@ -7,6 +7,7 @@ import { ApiProblem, type FieldError } from '../../../lib/api-problem.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { useEditCostSheet } from '../api/edit-cost-sheet.ts';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
+import { choiceOf } from './design-choice.ts';
 import { readDraft } from './read-draft.ts';
 import { draftOf } from './sheet-draft.ts';
 import { SheetForm } from './sheet-form.tsx';
@@ -28,11 +29,16 @@ export function TermsSection({ sheet, etag, currency, workError }: TermsSectionP
   const queryClient = useQueryClient();
   const isOvertaken = edit.error instanceof ApiProblem && edit.error.status === 412;
 
-  const save = (onto: string | null): void => {
+  const save = (onto: string | null, kept: CostSheetRecord = sheet): void => {
     const { body, errors } = readDraft(draft);
     setFound(errors);
     if (body === null) return;
-    edit.mutate({ body, etag: onto }, { onSuccess: ({ value }) => setDraft(draftOf(value)) });
+    // Another design has parameters of its own.
+    const choice = body.designId === kept.designId ? choiceOf(kept) : {};
+    edit.mutate(
+      { body: { ...body, ...choice }, etag: onto },
+      { onSuccess: ({ value }) => setDraft(draftOf(value)) },
+    );
   };
   const readNewest = () => queryClient.fetchQuery({ ...costSheetQuery(sheet.id), staleTime: 0 });
 
@@ -71,7 +77,7 @@ export function TermsSection({ sheet, etag, currency, workError }: TermsSectionP
             >
               Take the other version
             </Button>
-            <Button onPress={() => void readNewest().then((newest) => save(newest.etag))}>
+            <Button onPress={() => void readNewest().then((newest) => save(newest.etag, newest.value))}>
               Save mine over it
             </Button>
           </>

@@ -1,6 +1,7 @@
 import { removeCostSheet } from '@scantling/contracts';
-import { useQuery } from '@tanstack/react-query';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
+import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import { ErrorNotice, StaleNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
@@ -9,8 +10,12 @@ import { ApiProblem } from '../../../lib/api-problem.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
+import { triedCostSheetQuery } from '../api/try-cost-sheet.ts';
 import { workedCostSheetQuery } from '../api/work-out-cost-sheet.ts';
+import { ChoiceSection } from '../components/choice-section.tsx';
 import { costingProblem } from '../components/costing-problem.ts';
+import { choiceOf, type DesignChoice } from '../components/design-choice.ts';
+import { DrawnDifference } from '../components/drawn-difference.tsx';
 import { RemoveSheet } from '../components/remove-sheet.tsx';
 import { TermsSection } from '../components/terms-section.tsx';
 import { WorkedSections } from '../components/worked-sections.tsx';
@@ -44,9 +49,17 @@ interface WorkedSheetProps {
 }
 
 function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
-  const query = useQuery(workedCostSheetQuery(sheet.id));
+  const [tried, setTried] = useState<DesignChoice | null>(null);
+  const choice = tried ?? choiceOf(sheet);
+  const saved = useQuery(workedCostSheetQuery(sheet.id));
+  const attempt = useQuery({
+    ...triedCostSheetQuery(sheet.id, choice),
+    enabled: tried !== null,
+    placeholderData: keepPreviousData,
+  });
+  const query = tried === null ? saved : attempt;
   const canRemove = useMayCall(removeCostSheet);
-  const worked = query.data;
+  const worked = query.data ?? saved.data;
   const workAgain = (): void => void query.refetch();
   const body = (
     <Sheet>
@@ -68,7 +81,13 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
           { label: 'Currency', value: worked?.currency ?? '' },
           {
             label: 'Worked out',
-            value: query.isFetching ? 'now ...' : query.isError ? 'failed' : 'as shown',
+            value: query.isFetching
+              ? 'now ...'
+              : query.isError
+                ? 'failed'
+                : tried === null
+                  ? 'as shown'
+                  : 'as tried',
           },
         ]}
         actions={
@@ -80,7 +99,7 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
           </>
         }
       />
-      {query.isPending && <Loading label="Working out" />}
+      {query.isPending && !worked && <Loading label="Working out" />}
       {query.isError && (
         <ErrorNotice
           error={query.error instanceof ApiProblem ? costingProblem(query.error) : query.error}
@@ -88,6 +107,15 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
         />
       )}
       {query.isError && worked && <StaleNotice>Worked out before the last change.</StaleNotice>}
+      <ChoiceSection
+        key={sheet.version}
+        sheet={sheet}
+        etag={etag}
+        choice={choice}
+        onTry={setTried}
+        error={query.error}
+      />
+      {worked && <DrawnDifference sheetId={sheet.id} choice={choice} worked={worked} />}
       {worked && <WorkedSections worked={worked} isInInches={sheet.unitSystem === 'imperial'} />}
       <TermsSection sheet={sheet} etag={etag} currency={worked?.currency} workError={query.error} />
     </Sheet>
