@@ -65,7 +65,9 @@ describe('a stored document', () => {
     const refused = /never changed or removed/;
     await expect(storedDocument.update({ where, data: { fileName: 'x' } })).rejects.toThrow(refused);
     await expect(storedDocument.delete({ where })).rejects.toThrow(refused);
-    await expect(test.database.$executeRaw`truncate "StoredDocument"`).rejects.toThrow(/never removed/);
+    await expect(test.database.$executeRaw`truncate "StoredDocument" cascade`).rejects.toThrow(
+      /never removed/,
+    );
     expect(await storedDocument.count({ where: { id, fileName: paper.fileName } })).toBe(1);
   });
 
