@@ -24,13 +24,15 @@ afterAll(async () => {
   await application?.stop();
 });
 
-async function openCostSheet(): Promise<{ page: Page; errors: string[] }> {
+async function openCostSheet(
+  title = 'Hall bench for the Ostrander-Pike stair hall',
+): Promise<{ page: Page; errors: string[] }> {
   const page = await browser.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   await signInAsDemo(page, application.address);
   await page.getByRole('link', { name: 'Cost sheets', exact: true }).first().click();
-  await page.getByRole('link', { name: 'Hall bench for the Ostrander-Pike stair hall' }).click();
+  await page.getByRole('link', { name: title }).click();
   await page.getByRole('grid', { name: 'Cost', exact: true }).waitFor();
   return { page, errors };
 }
@@ -79,5 +81,36 @@ it('works the sheet out again when its terms are saved', async () => {
   await page.getByRole('button', { name: 'Save and work out' }).click();
   await page.getByText('$123.45').first().waitFor();
   expect(await freight.textContent()).toBe('$123.45');
+  expect(errors).toEqual([]);
+});
+
+it('costs the same design 150 mm wider at once, down to the parameter, and keeps it only when told', async () => {
+  const { page, errors } = await openCostSheet('Tool chest for Tobias Grenfallow');
+  const cost = page.getByRole('grid', { name: 'Cost', exact: true });
+  const materials = cost.getByRole('button', { name: /^direct materials: /i }).first();
+  const before = await materials.textContent();
+  const width = page.getByRole('textbox', { name: 'Width over all' });
+  expect(await width.inputValue()).toBe('760 mm');
+
+  await width.fill('910');
+  await width.press('Enter');
+  const against = page.getByRole('list', { name: 'Against as drawn' });
+  await against.getByText(/One piece, against as drawn: cost \+\$[1-9]/).waitFor();
+  await page.getByText('here +150 mm').waitFor();
+  expect(await materials.textContent()).not.toBe(before);
+
+  await page
+    .getByRole('grid', { name: 'Parts' })
+    .getByRole('button', { name: /^Case top and bottom: rough length/ })
+    .click();
+  const working = page.getByRole('complementary', { name: 'Working' });
+  const parameter = working.getByText('Width over all').first();
+  const closed = working.locator('button[data-working-line][aria-expanded=false]');
+  for (let depth = 0; depth < 6 && !(await parameter.isVisible()); depth += 1) await closed.first().click();
+  await parameter.waitFor();
+
+  await page.getByRole('button', { name: 'Back to what is kept' }).click();
+  await against.waitFor({ state: 'detached' });
+  expect(await materials.textContent()).toBe(before);
   expect(errors).toEqual([]);
 });
