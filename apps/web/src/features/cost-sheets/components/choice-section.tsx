@@ -1,4 +1,5 @@
 import { editCostSheet } from '@scantling/contracts';
+import { isFormula } from '@scantling/costing';
 import { useQuery } from '@tanstack/react-query';
 import { Button } from '../../../components/button.tsx';
 import { FieldGroup } from '../../../components/field.tsx';
@@ -94,17 +95,23 @@ export function ChoiceSection({ sheet, etag, choice, onTry, error }: ChoiceSecti
             error={errorFor('variant')}
           />
         )}
-        {drawing.parameters.map((parameter) => (
-          <ParameterField
-            key={`${parameter.id} ${choice.variant} ${number} ${choice.parameterValues[parameter.id] ?? ''}`}
-            parameter={parameter}
-            drawing={drawing}
-            choice={choice}
-            system={sheet.unitSystem}
-            error={errorFor(`parameterValues.${parameter.id}`)}
-            onValue={(value) => attempt(withValue(choice, drawing, parameter, value))}
-          />
-        ))}
+        {drawing.parameters.flatMap((parameter) => {
+          const drawn = parameter.value;
+          // What is worked out from others is not chosen; the working of a size shows it.
+          if (isFormula(drawn)) return [];
+          return (
+            <ParameterField
+              key={`${parameter.id} ${choice.variant} ${number} ${choice.parameterValues[parameter.id] ?? ''}`}
+              parameter={parameter}
+              drawn={drawn}
+              drawing={drawing}
+              choice={choice}
+              system={sheet.unitSystem}
+              error={errorFor(`parameterValues.${parameter.id}`)}
+              onValue={(value) => attempt(withValue(choice, drawing, parameter, value))}
+            />
+          );
+        })}
       </FieldGroup>
     </Section>
   );

@@ -1,4 +1,4 @@
-import { isFormula, type Parameter } from '@scantling/costing';
+import type { Parameter } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import { useState } from 'react';
 import type { FieldMessage } from '../../../components/field.tsx';
@@ -9,6 +9,8 @@ import { awayWords, baseValue, type DesignChoice, readValue, valueText } from '.
 
 interface ParameterFieldProps {
   readonly parameter: Parameter;
+  /** As drawn. */
+  readonly drawn: string;
   readonly drawing: DesignRevision;
   readonly choice: DesignChoice;
   readonly system: LengthSystem;
@@ -17,13 +19,20 @@ interface ParameterFieldProps {
 }
 
 /** One parameter: its value here, what was drawn and how far it is from it. Taken on Enter and on leaving the field. */
-export function ParameterField({ parameter, drawing, choice, system, error, onValue }: ParameterFieldProps) {
-  const base = baseValue(drawing, parameter, choice.variant);
-  const value = choice.parameterValues[parameter.id] ?? base ?? '';
+export function ParameterField({
+  parameter,
+  drawn,
+  drawing,
+  choice,
+  system,
+  error,
+  onValue,
+}: ParameterFieldProps) {
+  const base = baseValue(drawing, parameter, choice.variant) ?? drawn;
+  const value = choice.parameterValues[parameter.id] ?? base;
   const [typed, setTyped] = useState(() => valueText(parameter, value, system));
   const [fault, setFault] = useState<FieldMessage | undefined>(undefined);
-  const { label, kind, value: drawn, choices = [] } = parameter;
-  if (isFormula(drawn)) return null;
+  const { label, kind, choices = [] } = parameter;
   const away = awayWords(parameter, value, drawn, system);
   const hint = `Drawn ${valueText(parameter, drawn, system)}${away === null ? '' : `, here ${away}`}`;
   if (kind === 'material') {
