@@ -58,6 +58,9 @@ it('a new owner enters a machine, a labour grade and a yearly amount and reads w
   await page.getByRole('option', { name: 'USD' }).click();
   await page.getByRole('button', { name: 'Set up' }).click();
   await page.getByRole('heading', { name: 'Bench', level: 1 }).waitFor();
+  const steps = page.getByRole('region', { name: 'To a first priced piece' }).getByRole('listitem');
+  await steps.filter({ hasText: 'Enter a machine' }).waitFor();
+  expect(await steps.filter({ hasText: 'entered' }).count()).toBe(0);
 
   // Miyata 1980, USDA Forest Service GTR NC-55, default case: owning costs of 24,004 a year; over 1254.24 hours 19.14.
   await goTo(page, 'Rates', 'Tools', 'Enter a tool');
@@ -103,5 +106,15 @@ it('a new owner enters a machine, a labour grade and a yearly amount and reads w
   await save(page);
   await goTo(page, 'Rates', 'Overhead');
   expect(await cellOf(page, 'Overhead pools', /^Workshop/, 'Planned rate')).toContain('2.00');
+
+  // What was entered is known on the bench, and the first of the rest is what to do next.
+  await page.getByRole('link', { name: 'Bench', exact: true }).click();
+  const entered = steps.filter({ hasText: /entered$/ });
+  await entered.filter({ hasText: 'Enter a yearly cost' }).waitFor();
+  expect(await entered.getByRole('link').allInnerTexts()).toEqual([
+    'Enter a machine',
+    'Enter a labour grade',
+    'Enter a yearly cost',
+  ]);
   expect(errors).toEqual([]);
 });

@@ -21,7 +21,7 @@ export interface IndexEntry {
 
 /** The screens on the index strip, in its order. A screen is put there by one line. */
 export const INDEX_ENTRIES: readonly IndexEntry[] = [
-  { label: 'Bench', to: '/', group: 'bench', purpose: 'What needs attention today' },
+  { label: 'Bench', to: '/', group: 'bench', purpose: 'Where to begin, and where to go on' },
   {
     label: 'Designs',
     to: '/designs',

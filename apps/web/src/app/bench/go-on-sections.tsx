@@ -1,0 +1,105 @@
+import { listEnquiries } from '@scantling/contracts';
+import { queryOptions, useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
+import { ErrorNotice } from '../../components/notices.tsx';
+import { Section } from '../../components/sheet.tsx';
+import { costSheetsQuery } from '../../features/cost-sheets/api/list-cost-sheets.ts';
+import { openImportsQuery } from '../../features/price-lists/api/price-import-calls.ts';
+import { standOf } from '../../features/price-lists/components/import-words.ts';
+import { callApi } from '../../lib/api-client.ts';
+import { localMoment } from '../../lib/local-moment.ts';
+import { newestChanged } from './newest-changed.ts';
+
+const MOST_SHOWN = 5;
+
+const waitingEnquiriesQuery = queryOptions({
+  queryKey: ['enquiries', 'waiting', MOST_SHOWN],
+  queryFn: async ({ signal }) =>
+    (await callApi(listEnquiries, { query: { outcome: 'open', limit: MOST_SHOWN }, signal })).value,
+});
+
+function RecentCostSheets() {
+  const { data, error, isError, refetch } = useQuery(costSheetsQuery);
+  if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
+  if (data === undefined || data.length === 0) return null;
+  return (
+    <Section title="Cost sheets changed last">
+      <ul className="go-on-list">
+        {newestChanged(data, MOST_SHOWN).map((sheet) => (
+          <li key={sheet.id}>
+            <Link to="/cost-sheets/$sheetId" params={{ sheetId: sheet.id }}>
+              {sheet.title}
+            </Link>
+            <span>{sheet.clientName ?? 'for nobody in particular'}</span>
+            <span className="go-on-moment">{localMoment(sheet.updatedAt)}</span>
+          </li>
+        ))}
+      </ul>
+      {data.length > MOST_SHOWN && (
+        <p>
+          <Link to="/cost-sheets">All {data.length} cost sheets</Link>
+        </p>
+      )}
+    </Section>
+  );
+}
+
+function OpenImports() {
+  const { data, error, isError, refetch } = useQuery(openImportsQuery());
+  if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
+  if (data === undefined || data.length === 0) return null;
+  return (
+    <Section title="Price lists being imported" note="Nothing of them is in the prices yet.">
+      <ul className="go-on-list">
+        {data.slice(0, MOST_SHOWN).map((one) => (
+          <li key={one.id}>
+            <Link to="/price-lists/imports/$importId" params={{ importId: one.id }}>
+              {one.fileName}
+            </Link>
+            <span>{standOf(one)}</span>
+            <span className="go-on-moment">{localMoment(one.createdAt)}</span>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+}
+
+function WaitingEnquiries() {
+  const { data, error, isError, refetch } = useQuery(waitingEnquiriesQuery);
+  if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
+  if (data === undefined || data.items.length === 0) return null;
+  return (
+    <Section title="Enquiries not answered yet">
+      <ul className="go-on-list">
+        {data.items.map((enquiry) => (
+          <li key={enquiry.id}>
+            <Link to="/enquiries/$enquiryId" params={{ enquiryId: enquiry.id }}>
+              {enquiry.name}
+            </Link>
+            <span>{enquiry.clientName ?? enquiry.askedBy}</span>
+            <span className="go-on-moment">{enquiry.receivedOn}</span>
+          </li>
+        ))}
+      </ul>
+      {data.next !== null && (
+        <p>
+          <Link to="/enquiries">All of them</Link>
+        </p>
+      )}
+    </Section>
+  );
+}
+
+/** What was worked on last, and what waits for somebody; a kind with nothing to show is not there. */
+export function GoOnSections() {
+  return (
+    <div className="go-on">
+      <RecentCostSheets />
+      <div>
+        <WaitingEnquiries />
+        <OpenImports />
+      </div>
+    </div>
+  );
+}
