@@ -29,6 +29,8 @@ export function WorkingRail({ id, trail, onBack, onClose, ...parts }: WorkingRai
     );
   }
   const node = nodeOf(parts.table, id);
+  const answer = formatAmount(node, { locale }).text;
+  const inFull = formatAmount(node, { locale, isFull: true }).text;
   return (
     <div className="working">
       <div className="working-head">
@@ -49,7 +51,8 @@ export function WorkingRail({ id, trail, onBack, onClose, ...parts }: WorkingRai
         </ol>
       )}
       <h2>{node.label}</h2>
-      <p className="working-answer">{formatAmount(node, { locale, isFull: true }).text}</p>
+      <p className="working-answer">{answer}</p>
+      {inFull !== answer && <p className="working-note">In full, before any rounding: {inFull}</p>}
       {node.note !== undefined && <p className="working-note">{node.note}</p>}
       {node.how ? (
         <fieldset key={id} className="working-lines" onKeyDown={walkLines}>
