@@ -66,7 +66,7 @@ interface MaterialTableProps {
   readonly column: Column;
 }
 
-/** What each material is needed, used, bought and charged for, and where its price comes from. */
+/** What each material is needed, used, bought and charged for. */
 export function MaterialTable({ worked, column }: MaterialTableProps) {
   const rows = useMemo(() => rowsOf(column), [column]);
   const columns = useMemo(() => {
@@ -95,25 +95,6 @@ export function MaterialTable({ worked, column }: MaterialTableProps) {
       figure('offcutValue', 'Offcut to stock'),
       figure('loss', 'Loss'),
       textColumn('class', 'Class', (line) => CLASS_WORDS[line.class]),
-      textColumn('supplier', 'Supplier', (line) => line.supplier),
-      {
-        ...textColumn('listDate', 'List of', (line) => line.listDate),
-        render: ({ listDate, priceList }) =>
-          priceList === null ? (
-            listDate
-          ) : (
-            <Link
-              to="/price-lists/$priceListId"
-              params={{ priceListId: priceList.list }}
-              search={{ line: priceList.line }}
-            >
-              {listDate}
-            </Link>
-          ),
-      },
-      textColumn('leadDays', 'Lead time', (line) => line.lead),
-      textColumn('rule', 'Why this price', (line) => line.rule),
-      textColumn('code', 'Code', (line) => line.code),
     ];
   }, [worked]);
   return (
@@ -122,7 +103,43 @@ export function MaterialTable({ worked, column }: MaterialTableProps) {
       columns={columns}
       rows={rows}
       rowId={(line) => line.id}
-      empty="The bill of materials of this design names no material yet."
+      empty="Nothing is bought: the bill names no material, or none of its materials has a price."
+    />
+  );
+}
+
+const PRICE_COLUMNS: readonly DataColumn<Line>[] = [
+  textColumn('name', 'Material', (line) => line.name),
+  textColumn('code', 'Code', (line) => line.code),
+  textColumn('supplier', 'Supplier', (line) => line.supplier),
+  {
+    ...textColumn('listDate', 'List of', (line) => line.listDate),
+    render: ({ listDate, priceList }) =>
+      priceList === null ? (
+        listDate
+      ) : (
+        <Link
+          to="/price-lists/$priceListId"
+          params={{ priceListId: priceList.list }}
+          search={{ line: priceList.line }}
+        >
+          {listDate}
+        </Link>
+      ),
+  },
+  textColumn('leadDays', 'Lead time', (line) => line.lead),
+  textColumn('rule', 'Why this price', (line) => line.rule),
+];
+
+/** Whose list each price is from, and by which rule it was taken. */
+export function MaterialPriceTable({ column }: { readonly column: Column }) {
+  const rows = useMemo(() => rowsOf(column), [column]);
+  return (
+    <DataTable
+      label="Where the prices come from"
+      columns={PRICE_COLUMNS}
+      rows={rows}
+      rowId={(line) => line.id}
     />
   );
 }

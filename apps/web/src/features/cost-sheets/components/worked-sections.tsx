@@ -9,7 +9,7 @@ import { FigureValue } from '../../figures/figure-value.tsx';
 import { COST_ROWS, PRICE_ROWS, piecesWords } from './class-rows.ts';
 import { ClassTable } from './class-table.tsx';
 import { COMPOSITION_SERIES, composition } from './composition.ts';
-import { MaterialTable } from './material-table.tsx';
+import { MaterialPriceTable, MaterialTable } from './material-table.tsx';
 import { NoticeList } from './notice-list.tsx';
 import { PartTable } from './part-table.tsx';
 import { WorkTable } from './work-table.tsx';
@@ -87,6 +87,11 @@ function QuantitySections({ worked }: WorkedProps) {
       >
         <MaterialTable worked={worked} column={column} />
       </Section>
+      {column.materials.length > 0 && (
+        <Section title="Where the prices come from" note="supplier, list and the rule that chose it">
+          <MaterialPriceTable column={column} />
+        </Section>
+      )}
       <Section title={`Work for ${piecesWords(column.quantity)}`}>
         <WorkTable worked={worked} work={column.work} />
       </Section>
