@@ -1,6 +1,7 @@
 /** Where a leaf came from. */
 export const SOURCE_KINDS = [
   'price-list',
+  'supplier-terms',
   'tool-record',
   'shop-rate',
   'bill-of-materials',

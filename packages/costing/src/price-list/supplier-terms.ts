@@ -26,7 +26,7 @@ export function termAtCost(
   const value = terms[which];
   if (value === undefined || decimal(value).isZero()) return null;
   const source: Source = {
-    kind: 'price-list',
+    kind: 'supplier-terms',
     text: `terms of ${terms.name}`,
     record: `supplier:${terms.code}`,
   };

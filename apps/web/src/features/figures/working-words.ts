@@ -48,6 +48,7 @@ export function derivationWords(
 
 const SOURCE_WORDS: Readonly<Record<SourceKind, string>> = {
   'price-list': 'Price list',
+  'supplier-terms': 'Supplier',
   'tool-record': 'Tool record',
   'shop-rate': 'Shop rate',
   'bill-of-materials': 'Bill of materials',
