@@ -56,6 +56,17 @@ export function toWorkedMargin(margin: QuoteMargin, table: FigureTableBuilder, u
   };
 }
 
+/** A line whose cost sheet leaves out what nothing prices: its price is too low, and the quote cannot be sent. */
+const unpricedLineSchema = z
+  .strictObject({
+    lineId: partId,
+    costSheetId: z.string(),
+    title: z.string(),
+    materials: z.array(z.strictObject({ code: z.string(), name: z.string(), why: z.string() })),
+  })
+  .meta({ id: 'UnpricedQuoteLine' });
+type UnpricedQuoteLine = z.output<typeof unpricedLineSchema>;
+
 /** A quote worked out for us: what it comes to, and what it leaves. */
 export const workedQuoteSchema = z
   .strictObject({
@@ -64,6 +75,8 @@ export const workedQuoteSchema = z
     currency: currencySchema,
     totals: workedQuoteTotalsSchema,
     margin: workedMarginSchema,
+    /** None once sent: sending refuses them. */
+    unpriced: z.array(unpricedLineSchema).default([]),
     figures: figureTableSchema,
   })
   .meta({ id: 'WorkedQuote' });
@@ -72,7 +85,11 @@ export type WorkedQuote = z.output<typeof workedQuoteSchema>;
 export function toWorkedQuote(
   totals: QuoteTotals,
   margin: QuoteMargin,
-  about: { isFrozen: boolean; currency: WorkedQuote['currency'] },
+  about: {
+    isFrozen: boolean;
+    currency: WorkedQuote['currency'];
+    unpriced?: readonly UnpricedQuoteLine[];
+  },
   options: WorkingOptions,
 ): WorkedQuote {
   const table = new Builder(options);
@@ -80,5 +97,5 @@ export function toWorkedQuote(
     totals: toWorkedQuoteTotals(totals, table),
     margin: toWorkedMargin(margin, table),
   };
-  return { ...about, ...worked, figures: table.table() };
+  return { ...about, unpriced: [...(about.unpriced ?? [])], ...worked, figures: table.table() };
 }

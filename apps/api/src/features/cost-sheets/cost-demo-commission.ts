@@ -1,4 +1,4 @@
-import { type CostColumn, costSheet } from '@scantling/costing';
+import { type CostColumn, costSheet, type SheetNotice } from '@scantling/costing';
 import { roundHalfAway } from '@scantling/decimals';
 import type { Figure } from '@scantling/figures';
 import { minorUnits } from '@scantling/money';
@@ -47,6 +47,14 @@ function summary(columns: readonly CostColumn[]): string[] {
   ];
 }
 
+function incomplete(notices: readonly SheetNotice[]): string[] {
+  const missing = notices.filter(({ kind }) => kind === 'no-price');
+  return [
+    '  Not complete: cost and price are too low.',
+    ...missing.map(({ message, mend }) => `  ${message}: ${mend}`),
+  ];
+}
+
 /** The main job, once at every start while the demo is there: its commission, costed and priced. */
 export const costDemoCommission: StartJob = {
   name: 'cost-demo-commission',
@@ -59,10 +67,11 @@ export const costDemoCommission: StartJob = {
     if (row === null) return [];
     const asked = toCostSheet(row);
     const input = await gatherInput(database, asked, new Date().toISOString().slice(0, 10));
-    const { columns } = costSheet(input);
+    const { columns, notices, isComplete } = costSheet(input);
     return [
       `${asked.title} (invented), prices of ${input.onDate}, in ${input.currency}:`,
       ...summary(columns),
+      ...(isComplete ? [] : incomplete(notices)),
     ];
   },
 };

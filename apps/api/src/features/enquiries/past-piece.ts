@@ -1,5 +1,5 @@
 import type { AnswerOf, getPastPiece } from '@scantling/contracts';
-import { costSheet } from '@scantling/costing';
+import { type CostSheet, costSheet } from '@scantling/costing';
 import { type Decimal, sumOf } from '@scantling/decimals';
 import type { Figure } from '@scantling/figures';
 import type { Prisma } from '../../generated/prisma/client.ts';
@@ -12,9 +12,20 @@ import { findDesign } from '../designs/design-records.ts';
 const text = (value: Decimal) => value.toDecimalPlaces(6).toFixed();
 const total = (figures: readonly Figure[]) => text(sumOf(figures.map(({ value }) => value)));
 
+/** What is scaled from a cost that is too low is too low as well. @throws RequestProblem input-invalid */
+function requireComplete(title: string, { isComplete, notices }: CostSheet): void {
+  if (isComplete) return;
+  const missing = notices.filter(({ kind }) => kind === 'no-price');
+  throw fieldProblem(
+    'id',
+    `names "${title}", whose cost is too low: ${missing.map(({ message }) => message).join('; ')}`,
+    `Choose another past piece, or mend this one first: ${missing[0]?.mend ?? 'enter the price'}.`,
+  );
+}
+
 /**
  * A cost sheet worked out at one piece, as something to scale from.
- * @throws RequestProblem not-found; CostingInputError where the sheet itself cannot be worked out
+ * @throws RequestProblem not-found, input-invalid where a material has no price; CostingInputError where the sheet itself cannot be worked out
  */
 export async function readPastPiece(
   database: Prisma.TransactionClient,
@@ -24,7 +35,9 @@ export async function readPastPiece(
   const sheet = await findCostSheet(database, sheetId);
   if (sheet === null) throw notFound('cost sheet');
   const input = await gatherInput(database, { ...sheet, quantities: [1] }, today);
-  const [column] = costSheet(input).columns;
+  const worked = costSheet(input);
+  requireComplete(sheet.title, worked);
+  const [column] = worked.columns;
   if (column === undefined) throw fieldProblem('id', 'has nothing to scale', 'Choose another cost sheet.');
   const { classes, hours, work, price } = column;
   const { overallSize } = (await findDesign(database, sheet.designId)) ?? { overallSize: null };

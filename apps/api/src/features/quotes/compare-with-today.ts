@@ -9,6 +9,7 @@ import { type ClientDocument, documentTotals, type LineCost, quoteMargin } from 
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { costAsk, costedLine, isOfCosting } from './cost-lines.ts';
 import { type FrozenWorking, frozenCosts } from './frozen-working.ts';
+import { MISSING_PRICE_MEND, missingPrices, unpricedLines } from './unpriced-lines.ts';
 
 type Access = Prisma.TransactionClient;
 type LineToday = Omit<QuoteToday['lines'][number], 'costThen' | 'costNow'> & { now: LineCost | null };
@@ -31,9 +32,18 @@ async function lineToday(
       old: old ?? null,
       now: now ?? null,
     }));
-    return { ...common, changes, problem: null, now: costedLine(line, kept.ask, sheet).cost };
+    const costed = costedLine(line, kept.ask, sheet);
+    const [unpriced] = unpricedLines([costed]);
+    if (unpriced !== undefined)
+      return {
+        ...common,
+        changes,
+        problem: `Today's cost is too low (${missingPrices(unpriced.materials)}): ${MISSING_PRICE_MEND}.`,
+        now: null,
+      };
+    return { ...common, changes, problem: null, now: costed.cost };
   } catch (error) {
-    // A material without a price any more, a grade that is gone: told beside the line, the rest still compares.
+    // A grade or a material that is gone: told beside the line, the rest still compares.
     if (!isOfCosting(error)) throw error;
     return { ...common, changes: [], problem: error.message, now: null };
   }

@@ -17,6 +17,7 @@ import { freezeWorking } from './frozen-working.ts';
 import { mailOffer, offerPath } from './offer-mail.ts';
 import { changeRevision, lockRevision, nextState, requireVersion } from './quote-records.ts';
 import { dayOf, type RevisionRow, stateOf } from './quote-rows.ts';
+import { requirePriced } from './unpriced-lines.ts';
 import { workDraft } from './work-draft.ts';
 
 type Access = Prisma.TransactionClient;
@@ -70,6 +71,7 @@ async function writeDocument(transaction: Access, row: RevisionRow, now: Date) {
   if (draft.lines.length === 0)
     throw fieldProblem('draft.lines', 'are none', 'Enter at least one line before you send it.');
   const worked = await workDraft(transaction, draft, today);
+  requirePriced(draft, worked.costed);
   const working = freezeWorking(draft, worked);
   const workshop = await readWorkshop(transaction);
   const original = await addsTo(transaction, row);

@@ -3,6 +3,7 @@ import { handle } from '../../handle.ts';
 import { notFound } from '../../problems/request-problem.ts';
 import { readFrozenWorking, withWorking } from './frozen-working.ts';
 import { dayOf } from './quote-rows.ts';
+import { unpricedLines } from './unpriced-lines.ts';
 import { workDraft } from './work-draft.ts';
 
 export const answerWorkOutQuote = handle(workOutQuote, async ({ params, query, services }) => {
@@ -13,7 +14,7 @@ export const answerWorkOutQuote = handle(workOutQuote, async ({ params, query, s
     return withWorking(workedQuoteSchema.parse(row.acceptedWorking), query.working);
   if (row.working !== null) return withWorking(readFrozenWorking(row.working).quote, query.working);
   const draft = quoteDraftSchema.parse(row.draft);
-  const { totals, margin } = await workDraft(database, draft, dayOf(clock()), query.chosen);
-  const about = { isFrozen: false, currency: draft.currency };
+  const { totals, margin, costed } = await workDraft(database, draft, dayOf(clock()), query.chosen);
+  const about = { isFrozen: false, currency: draft.currency, unpriced: unpricedLines(costed) };
   return toWorkedQuote(totals, margin, about, { withDerivations: query.working });
 });
