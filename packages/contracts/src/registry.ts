@@ -26,6 +26,8 @@ import { listCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { tryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { workOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { createDeliveryNote } from './delivery-notes/create-delivery-note.ts';
+import { listDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
 import { loadDemo } from './demo/load-demo.ts';
 import { removeDemo } from './demo/remove-demo.ts';
 import { compareDesignRevisions } from './designs/compare-design-revisions.ts';
@@ -55,6 +57,16 @@ import { removeEnquiry } from './enquiries/remove-enquiry.ts';
 import { removeEnquiryHours } from './enquiries/remove-enquiry-hours.ts';
 import { createExchangeRate } from './exchange-rates/create-exchange-rate.ts';
 import { listExchangeRates } from './exchange-rates/list-exchange-rates.ts';
+import { creditInvoice } from './invoices/credit-invoice.ts';
+import { enterPayment } from './invoices/enter-payment.ts';
+import { getInvoice } from './invoices/get-invoice.ts';
+import { getStatement } from './invoices/get-statement.ts';
+import { issueInvoice } from './invoices/issue-invoice.ts';
+import { listInvoices } from './invoices/list-invoices.ts';
+import { listOverdue } from './invoices/list-overdue.ts';
+import { remind } from './invoices/remind.ts';
+import { reversePayment } from './invoices/reverse-payment.ts';
+import { workOutInvoice } from './invoices/work-out-invoice.ts';
 import { createLabourGrade } from './labour-grades/create-labour-grade.ts';
 import { editLabourGrade } from './labour-grades/edit-labour-grade.ts';
 import { getLabourGrade } from './labour-grades/get-labour-grade.ts';
@@ -274,6 +286,18 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getOfferPaper,
   getOfferPicture,
   readOffer,
+  creditInvoice,
+  enterPayment,
+  getInvoice,
+  getStatement,
+  issueInvoice,
+  listInvoices,
+  listOverdue,
+  remind,
+  reversePayment,
+  workOutInvoice,
+  createDeliveryNote,
+  listDeliveryNotes,
   acceptQuote,
   addToQuote,
   compareQuote,

@@ -17,7 +17,7 @@ export const ROLE_MEANINGS: Readonly<Record<Role, string>> = {
   maker:
     'Designs, cost sheets, quotes, shop rates, suppliers, materials and prices; no people and no tokens.',
   bookkeeper:
-    'Suppliers, price lists, exchange rates, overhead and the tool register; reads designs and costs.',
+    'Invoices, payments and reminders; suppliers, price lists, exchange rates, overhead and the tool register; reads designs and costs.',
   'read-only': 'Reads everything but people and tokens, changes nothing.',
 };
 
@@ -26,6 +26,9 @@ export const OWNER_ONLY = ['owner'] as const satisfies Audience;
 export const MAKERS = ['owner', 'maker'] as const satisfies Audience;
 /** Who changes what the accountant also keeps: suppliers, prices, exchange rates, overhead, tools. */
 export const RECORD_KEEPERS = ['owner', 'maker', 'bookkeeper'] as const satisfies Audience;
+
+/** Who bills clients and takes their money. */
+export const MONEY_KEEPERS = ['owner', 'bookkeeper'] as const satisfies Audience;
 
 /** True when the role may call a route with this audience. */
 export function mayCall(role: Role, audience: Audience): boolean {

@@ -26,6 +26,8 @@ import { answerListCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { answerTryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { answerWorkOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { answerCreateDeliveryNote } from './delivery-notes/create-delivery-note.ts';
+import { answerListDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
 import { answerLoadDemo } from './demo/load-demo.ts';
 import { answerRemoveDemo } from './demo/remove-demo.ts';
 import { answerCompareDesignRevisions } from './designs/compare-design-revisions.ts';
@@ -55,6 +57,16 @@ import { answerRemoveEnquiry } from './enquiries/remove-enquiry.ts';
 import { answerRemoveEnquiryHours } from './enquiries/remove-enquiry-hours.ts';
 import { answerCreateExchangeRate } from './exchange-rates/create-exchange-rate.ts';
 import { answerListExchangeRates } from './exchange-rates/list-exchange-rates.ts';
+import { answerCreditInvoice } from './invoices/credit-invoice.ts';
+import { answerEnterPayment } from './invoices/enter-payment.ts';
+import { answerGetInvoice } from './invoices/get-invoice.ts';
+import { answerGetStatement } from './invoices/get-statement.ts';
+import { answerIssueInvoice } from './invoices/issue-invoice.ts';
+import { answerListInvoices } from './invoices/list-invoices.ts';
+import { answerListOverdue } from './invoices/list-overdue.ts';
+import { answerRemind } from './invoices/remind.ts';
+import { answerReversePayment } from './invoices/reverse-payment.ts';
+import { answerWorkOutInvoice } from './invoices/work-out-invoice.ts';
 import { answerCreateLabourGrade } from './labour-grades/create-labour-grade.ts';
 import { answerEditLabourGrade } from './labour-grades/edit-labour-grade.ts';
 import { answerGetLabourGrade } from './labour-grades/get-labour-grade.ts';
@@ -274,6 +286,18 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetOfferPaper,
   answerGetOfferPicture,
   answerReadOffer,
+  answerCreditInvoice,
+  answerEnterPayment,
+  answerGetInvoice,
+  answerGetStatement,
+  answerIssueInvoice,
+  answerListInvoices,
+  answerListOverdue,
+  answerRemind,
+  answerReversePayment,
+  answerWorkOutInvoice,
+  answerCreateDeliveryNote,
+  answerListDeliveryNotes,
   answerAcceptQuote,
   answerAddToQuote,
   answerCompareQuote,

@@ -28,6 +28,14 @@ export async function picturesInQuotes(transaction: Access): Promise<string[]> {
 /** Removes the demo's quotes in the transaction that removes the demo, the one way there is for what was sent. */
 export async function removeDemoQuotes(transaction: Access): Promise<void> {
   await transaction.$executeRaw`set local scantling.removing_demo = 'on'`;
+  const ofDemo = { quote: { isDemo: true } };
+  await transaction.reminder.deleteMany({ where: { invoice: ofDemo } });
+  const payments = { invoice: ofDemo };
+  await transaction.payment.deleteMany({ where: { ...payments, reversesId: { not: null } } });
+  await transaction.payment.deleteMany({ where: payments });
+  await transaction.invoice.deleteMany({ where: { ...ofDemo, creditsId: { not: null } } });
+  await transaction.invoice.deleteMany({ where: ofDemo });
+  await transaction.deliveryNote.deleteMany({ where: ofDemo });
   await transaction.quoteRevision.deleteMany({ where: { quote: { isDemo: true } } });
   await transaction.quote.deleteMany({ where: { isDemo: true } });
   await transaction.$executeRaw`set local scantling.removing_demo = 'off'`;

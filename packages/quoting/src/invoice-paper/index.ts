@@ -1,0 +1,3 @@
+export * from './delivery-paper.ts';
+export * from './invoice-paper.ts';
+export * from './receipt-paper.ts';
