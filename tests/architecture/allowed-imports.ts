@@ -55,7 +55,8 @@ export const PURE_PARTS = ['decimals', 'units', 'money', 'figures', 'costing', '
 );
 
 /**
- * Which feature may use another one's exported functions: a cost sheet is worked out from everything else, and the
+ * Which feature may use another one's exported functions: a cost sheet is worked out from everything else, invoices and
+ * delivery notes rest on what was accepted, and the
  * demo is entered through the features' own code. `*` is every feature: each
  * screen shows figures. A loop among features is caught by the test for loops.
  */
@@ -65,6 +66,8 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
       'cost-sheets': ['designs', 'materials', 'price-lists', 'exchange-rates', 'workshop'],
       offers: ['quotes'],
       quotes: ['cost-sheets'],
+      invoices: ['quotes'],
+      'delivery-notes': ['invoices', 'quotes'],
       enquiries: ['cost-sheets', 'designs'],
       demo: [
         'clients',
