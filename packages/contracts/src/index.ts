@@ -31,6 +31,7 @@ export * from './cost-sheets/create-cost-sheet.ts';
 export * from './cost-sheets/edit-cost-sheet.ts';
 export * from './cost-sheets/example-sheet-input.ts';
 export * from './cost-sheets/get-cost-sheet.ts';
+export * from './cost-sheets/get-material-price.ts';
 export * from './cost-sheets/list-cost-sheets.ts';
 export * from './cost-sheets/remove-cost-sheet.ts';
 export * from './cost-sheets/try-cost-sheet.ts';

@@ -22,6 +22,7 @@ import type { Contract } from './contract.ts';
 import { createCostSheet } from './cost-sheets/create-cost-sheet.ts';
 import { editCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { getCostSheet } from './cost-sheets/get-cost-sheet.ts';
+import { getMaterialPrice } from './cost-sheets/get-material-price.ts';
 import { listCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { tryCostSheet } from './cost-sheets/try-cost-sheet.ts';
@@ -192,6 +193,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getPicture,
   listCostSheets,
   getCostSheet,
+  getMaterialPrice,
   createCostSheet,
   editCostSheet,
   removeCostSheet,

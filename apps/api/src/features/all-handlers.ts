@@ -22,6 +22,7 @@ import { answerRemoveClient } from './clients/remove-client.ts';
 import { answerCreateCostSheet } from './cost-sheets/create-cost-sheet.ts';
 import { answerEditCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { answerGetCostSheet } from './cost-sheets/get-cost-sheet.ts';
+import { answerGetMaterialPrice } from './cost-sheets/get-material-price.ts';
 import { answerListCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { answerTryCostSheet } from './cost-sheets/try-cost-sheet.ts';
@@ -192,6 +193,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerUploadPicture,
   answerListCostSheets,
   answerGetCostSheet,
+  answerGetMaterialPrice,
   answerCreateCostSheet,
   answerEditCostSheet,
   answerRemoveCostSheet,

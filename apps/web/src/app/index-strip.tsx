@@ -2,6 +2,7 @@ import { Link, useRouterState } from '@tanstack/react-router';
 import { useId, useState } from 'react';
 import { ENTRY_GROUPS, INDEX_ENTRIES, type IndexEntry } from './index-entries.ts';
 import './index-strip.css';
+import '../components/choice-list.css';
 
 function EntryLink({ entry, onFollow }: { readonly entry: IndexEntry; readonly onFollow: () => void }) {
   const words = (

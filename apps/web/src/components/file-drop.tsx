@@ -2,6 +2,8 @@ import { useState } from 'react';
 import { Button, DropZone, FileTrigger, isFileDropItem, Text } from 'react-aria-components';
 import type { FieldMessage } from './field.tsx';
 import './file-drop.css';
+import './button.css';
+import './field.css';
 
 export interface FileDropProps {
   /** What to bring ("Price list as CSV or XLSX"). */

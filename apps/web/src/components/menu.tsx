@@ -1,5 +1,6 @@
 import { Menu as AriaMenu, Button, MenuItem, MenuTrigger, Popover } from 'react-aria-components';
 import './menu.css';
+import './choice-list.css';
 
 export interface MenuAct {
   readonly id: string;

@@ -12,4 +12,5 @@ export {
   type SheetNotice,
 } from './notices/index.ts';
 export type { PartNeed } from './part-need.ts';
+export { needUnits, priceOfMaterial } from './price-of-material.ts';
 export type { WorkLine } from './work-lines.ts';

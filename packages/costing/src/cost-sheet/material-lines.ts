@@ -12,8 +12,9 @@ import {
 } from '@scantling/figures';
 import { type BaseUnit, PRICING_UNITS } from '@scantling/units';
 import type { Material } from '../material/index.ts';
-import { type Bought, boughtCost, chooseOffer, type PriceOffer } from '../price-list/index.ts';
+import type { PriceOffer } from '../price-list/index.ts';
 import type { MaterialClass, MaterialUse } from './material-use.ts';
+import { priceForNeed } from './price-for-need.ts';
 import type { SheetContext } from './sheet-context.ts';
 import { inPriceUnit, useUnit } from './use-quantity.ts';
 
@@ -82,31 +83,26 @@ function materialLine(uses: readonly MaterialUse[], sheet: SheetContext): Materi
     uses.map((use) => use.quantity),
   );
   const taken = withWaste(material, needed, sheet);
-  const tries = new Map<PriceOffer, { used: Figure<BaseUnit>; bought: Bought }>();
-  const chosen = chooseOffer(material.offers, sheet.input.onDate, material.preferredSupplier, (offer) => {
-    const used = inPriceUnit(material, taken, offer.unit, sheet);
-    if (used === null) return null;
-    const bought = boughtCost(material.name, offer, used, material.boardContent, sheet.offerTiers);
-    if (bought.cost.currency !== sheet.input.currency) return null;
-    tries.set(offer, { used, bought });
-    return bought.cost.value;
-  });
-  const found = chosen === null ? undefined : tries.get(chosen.offer);
-  if (chosen === null || found === undefined)
-    return { material, field: first.field, needed, why: whyNoPrice(material, sheet) };
-  const { used, bought } = found;
+  const price = priceForNeed(
+    material,
+    sheet.input,
+    (unit) => inPriceUnit(material, taken, unit, sheet),
+    sheet.offerTiers,
+  );
+  if (price === null) return { material, field: first.field, needed, why: whyNoPrice(material, sheet) };
+  const { used, bought } = price;
   const usedCost = derive(`${material.name}: used`, 'money', 'product', [bought.unitCost, used]);
   return {
     material,
     class: first.class,
-    offer: chosen.offer,
-    rule: chosen.rule,
+    offer: price.offer,
+    rule: price.rule,
     needed,
     used,
     bought: bought.quantity,
     boughtCost: bought.cost,
     usedCost,
-    ...whoPays(material, bought.cost, usedCost, chosen.rule, sheet),
+    ...whoPays(material, bought.cost, usedCost, price.rule, sheet),
   };
 }
 

@@ -6,12 +6,14 @@ import { CostingInputError } from '../input-error.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
 import { OfferTiers } from '../price-list/index.ts';
 import type { FormDefaults, SizedSheetInput } from './cost-sheet-input.ts';
+import { MaterialLeaves } from './material-leaves.ts';
 
 /** Looks things up by code and makes each leaf once, so that a shared input stands once in the sheet. */
 export class SheetContext {
   readonly input: SizedSheetInput;
   readonly offerTiers = new OfferTiers();
   readonly #leaves = new Map<string, Figure>();
+  readonly #materialLeaves = new MaterialLeaves();
   readonly #assemblies = new Map<string, Assembly>();
   readonly #materials = new Map<string, Material>();
   readonly #families = new Map<string, Material[]>();
@@ -110,11 +112,7 @@ export class SheetContext {
     unit: U,
     value: string,
   ): Figure<U> {
-    return this.leaf(`material/${material.code}/${key}`, label, unit, value, {
-      kind: 'shop-rate',
-      text: `material record ${material.code}`,
-      record: `material:${material.code}`,
-    });
+    return this.#materialLeaves.fromMaterial(material, key, label, unit, value);
   }
 
   /** One of the shop's default allowances. */

@@ -10,10 +10,10 @@ import {
 } from '@scantling/units';
 import { CostingInputError } from '../input-error.ts';
 import type { Material, MaterialForm } from '../material/index.ts';
-import type { SheetContext } from './sheet-context.ts';
+import type { MaterialLeaves } from './material-leaves.ts';
 
 /** The pricing unit a need of each form is added up in, before it meets a price: the first of its dimension. */
-const USED_IN = {
+export const USED_IN = {
   'rough-lumber': 'square-metre',
   'dimensioned-lumber': 'linear-metre',
   sheet: 'square-metre',
@@ -49,19 +49,19 @@ export function inPriceUnit(
   material: Material,
   need: Figure<BaseUnit>,
   unit: PricingUnitId,
-  sheet: SheetContext,
+  leaves: Pick<MaterialLeaves, 'fromMaterial'>,
 ): Figure<BaseUnit> | null {
   const from: PricingUnit = PRICING_UNITS[USED_IN[material.form]];
   const to: PricingUnit = PRICING_UNITS[unit];
   const label = `${material.name}: ${from.symbol} in ${to.symbol}`;
-  const content = contentOfOne(material, unit, need.unit, sheet);
+  const content = contentOfOne(material, unit, need.unit, leaves);
   if (content !== null) return derive(label, to.baseUnit, 'quotient', [need, content]);
   if (from.id === to.id || (from.id === 'hour' && to.id === 'each'))
     return derive(label, to.baseUnit, 'same', [need]);
   if (from.dimension === to.dimension && from.dimension !== 'count')
     return derive(label, to.baseUnit, 'quotient', [need, inOne(to, from)]);
-  if (from.dimension === 'area') return byThickness(material, need, to, label, sheet);
-  return from.dimension === 'length' ? bySection(material, need, to, label, sheet) : null;
+  if (from.dimension === 'area') return byThickness(material, need, to, label, leaves);
+  return from.dimension === 'length' ? bySection(material, need, to, label, leaves) : null;
 }
 
 /** Sticks priced by what is in them: board feet as the yard counts a stick, volume by its section as sold. */
@@ -70,20 +70,20 @@ function bySection(
   need: Figure<BaseUnit>,
   to: PricingUnit,
   label: string,
-  sheet: SheetContext,
+  leaves: Pick<MaterialLeaves, 'fromMaterial'>,
 ): Figure<BaseUnit> | null {
   const { boardContent, length, width, thickness } = material;
   if (to.dimension === 'board-measure' && boardContent !== undefined && length !== undefined) {
     const name = `${material.name}: board feet of one`;
-    const ofOne = sheet.fromMaterial(material, 'board-content', name, 'bd ft', boardContent);
+    const ofOne = leaves.fromMaterial(material, 'board-content', name, 'bd ft', boardContent);
     const sticks = derive(`${material.name}: sticks`, 'each', 'quotient', [
       need,
-      metres(material, 'length', sheet),
+      metres(material, 'length', leaves),
     ]);
     return inUnit(to, label, [sticks, ofOne]);
   }
   if (to.dimension !== 'volume' || width === undefined || thickness === undefined) return null;
-  return inUnit(to, label, [need, metres(material, 'width', sheet), metres(material, 'thickness', sheet)]);
+  return inUnit(to, label, [need, metres(material, 'width', leaves), metres(material, 'thickness', leaves)]);
 }
 
 /** A quantity in the base of the unit's dimension, then in the unit itself. */
@@ -104,14 +104,14 @@ function contentOfOne(
   material: Material,
   unit: PricingUnitId,
   usedIn: BaseUnit,
-  sheet: SheetContext,
+  leaves: Pick<MaterialLeaves, 'fromMaterial'>,
 ): Figure<BaseUnit> | null {
   const isOne = unit === 'pack' || unit === 'each';
-  if (isOne && material.packContent !== undefined) return packContent(material, usedIn, sheet);
+  if (isOne && material.packContent !== undefined) return packContent(material, usedIn, leaves);
   if (unit === 'sheet' || (unit === 'each' && material.form === 'sheet'))
-    return usedIn === 'm2' ? sheetFace(material, sheet) : null;
+    return usedIn === 'm2' ? sheetFace(material, leaves) : null;
   if (unit === 'each' && usedIn === 'lin m' && material.length !== undefined)
-    return metres(material, 'length', sheet);
+    return metres(material, 'length', leaves);
   return null;
 }
 
@@ -120,12 +120,12 @@ function byThickness(
   need: Figure<BaseUnit>,
   to: PricingUnit,
   label: string,
-  sheet: SheetContext,
+  leaves: Pick<MaterialLeaves, 'fromMaterial'>,
 ): Figure<BaseUnit> | null {
   const { dimension } = to;
   if (dimension !== 'board-measure' && dimension !== 'volume') return null;
   if (material.nominalThickness === undefined) return null;
-  const thickness = sheet.fromMaterial(
+  const thickness = leaves.fromMaterial(
     material,
     'nominal-thickness',
     `${material.name}: nominal thickness`,
@@ -142,8 +142,12 @@ function byThickness(
   return inUnit(to, label, [need, FT2_IN_M2, inches]);
 }
 
-function packContent(material: Material, unit: BaseUnit, sheet: SheetContext): Figure<BaseUnit> {
-  return sheet.fromMaterial(
+function packContent(
+  material: Material,
+  unit: BaseUnit,
+  leaves: Pick<MaterialLeaves, 'fromMaterial'>,
+): Figure<BaseUnit> {
+  return leaves.fromMaterial(
     material,
     'pack-content',
     `${material.name}: content of a pack`,
@@ -156,7 +160,7 @@ function packContent(material: Material, unit: BaseUnit, sheet: SheetContext): F
 function metres(
   material: Material,
   side: 'length' | 'width' | 'thickness',
-  sheet: SheetContext,
+  leaves: Pick<MaterialLeaves, 'fromMaterial'>,
 ): Figure<'m'> {
   const value = material[side];
   if (value === undefined) {
@@ -166,13 +170,13 @@ function metres(
       'enter the size it is sold in',
     );
   }
-  const mm = sheet.fromMaterial(material, side, `${material.name}: ${side}`, 'mm', value);
+  const mm = leaves.fromMaterial(material, side, `${material.name}: ${side}`, 'mm', value);
   return derive(`${material.name}: ${side} in metres`, 'm', 'quotient', [mm, MM_IN_M]);
 }
 
-function sheetFace(material: Material, sheet: SheetContext): Figure<'m2'> {
+function sheetFace(material: Material, leaves: Pick<MaterialLeaves, 'fromMaterial'>): Figure<'m2'> {
   return derive(`${material.name}: face of a sheet`, 'm2', 'product', [
-    metres(material, 'length', sheet),
-    metres(material, 'width', sheet),
+    metres(material, 'length', leaves),
+    metres(material, 'width', leaves),
   ]);
 }

@@ -61,7 +61,7 @@ export function lineAt(offer: PriceOffer, quantity: DecimalLike): ListedAt {
   return line;
 }
 
-type ListedAt = Pick<ListedLine, 'id' | 'listDate'> & Partial<Pick<ListedLine, 'listId'>>;
+type ListedAt = Pick<ListedLine, 'id' | 'listName' | 'listDate'> & Partial<Pick<ListedLine, 'listId'>>;
 
 function makeTiers(offer: PriceOffer): Tiers {
   const unit = PRICING_UNITS[offer.unit].baseUnit;

@@ -1,3 +1,5 @@
+import './chart.css';
+
 /** Section hatchings by series, so that series differ without their colour; six, then they start again. */
 const HATCHES = [
   { id: 'oblique', path: 'M-2 2 2-2M0 8 8 0M6 10 10 6' },

@@ -1,6 +1,7 @@
 import { cellMarks } from './cell-marks.ts';
 import type { DataColumn } from './data-column.ts';
 import type { GridArea } from './grid-position.ts';
+import './data-table.css';
 
 interface HeadRowProps<Row> {
   readonly columns: readonly DataColumn<Row>[];

@@ -3,6 +3,8 @@ import type { Choice } from '../choice-list.tsx';
 import { MOST_SHOWN, offered, withChoice, wordIn } from './cell-choices.ts';
 import { CellHanging } from './cell-hanging.tsx';
 import type { EditColumn } from './edit-column.ts';
+import './edit-grid.css';
+import '../choice-list.css';
 
 /** Where the focus goes when an edit is taken. */
 export type AfterEdit = 'down' | 'up' | 'next' | 'before' | 'stay';

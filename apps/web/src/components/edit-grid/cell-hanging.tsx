@@ -1,6 +1,7 @@
 import type { RefObject } from 'react';
 import { createPortal } from 'react-dom';
 import { usePlaceBelow } from './use-place-below.ts';
+import './edit-grid.css';
 
 /** Pressing on it must not take the focus out of the cell, which would end the editing. */
 function keepFocus(element: HTMLElement | null): void {

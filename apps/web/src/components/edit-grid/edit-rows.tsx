@@ -4,6 +4,7 @@ import type { GridArea } from '../data-table/grid-position.ts';
 import type { FieldMessage } from '../field.tsx';
 import { CellHanging } from './cell-hanging.tsx';
 import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
+import './edit-grid.css';
 
 export function EditHead({ columns }: { readonly columns: readonly EditColumn[] }) {
   return (

@@ -1,5 +1,6 @@
 import { Toolbar } from 'react-aria-components';
 import { Button } from '../button.tsx';
+import './edit-grid.css';
 
 /** One act of a grid: a button, and the keys that do the same. */
 export interface GridAct {

@@ -3,6 +3,8 @@ import type { GridPosition } from '../data-table/grid-position.ts';
 import type { FieldMessage } from '../field.tsx';
 import type { EditColumn, GridRow } from './edit-column.ts';
 import { type GridAct, GridActs } from './grid-acts.tsx';
+import './edit-grid.css';
+import '../field.css';
 
 interface GridFootProps {
   /** Shown while the grid is worked in. */

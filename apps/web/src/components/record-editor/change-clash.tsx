@@ -1,6 +1,7 @@
 import { Button } from '../button.tsx';
 import type { Difference } from './field-spec.ts';
 import './record-editor.css';
+import '../notices.css';
 
 interface ChangeClashProps {
   readonly differences: readonly Difference[];

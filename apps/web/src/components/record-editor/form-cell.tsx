@@ -4,6 +4,7 @@ import type { FieldMessage } from '../field.tsx';
 import { Select } from '../select.tsx';
 import { TextInput, type TextInputProps } from '../text-input.tsx';
 import type { CellSpec } from './field-spec.ts';
+import './record-editor.css';
 
 interface FormCellProps {
   readonly spec: CellSpec;

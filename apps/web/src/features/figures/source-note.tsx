@@ -2,6 +2,7 @@ import type { Source } from '@scantling/figures';
 import { AddressLink } from './address-link.tsx';
 import type { RecordAddress } from './record-address.ts';
 import { sourceWords } from './working-words.ts';
+import './working-rail.css';
 
 interface SourceNoteProps {
   readonly source: Source | undefined;

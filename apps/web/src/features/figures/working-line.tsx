@@ -6,6 +6,7 @@ import { formatAmount } from '../../lib/format.ts';
 import type { RecordAddress } from './record-address.ts';
 import { SourceNote } from './source-note.tsx';
 import { derivationWords, keyedInputs } from './working-words.ts';
+import './working-rail.css';
 
 export interface WorkingParts {
   readonly table: FigureTable;

@@ -6,6 +6,7 @@ import { formatMoney } from '../../../lib/format.ts';
 import { triedCostSheetQuery } from '../api/try-cost-sheet.ts';
 import { piecesWords } from './class-rows.ts';
 import { asDrawn, type DesignChoice, isSameChoice } from './design-choice.ts';
+import './cost-sheet.css';
 
 interface DrawnDifferenceProps {
   readonly sheetId: string;

@@ -10,6 +10,7 @@ import { type BillReading, useImportBill } from '../api/import-bill.ts';
 import { BillChanges } from './bill-changes.tsx';
 import { BillColumnsForm } from './bill-columns-form.tsx';
 import { BILL_KINDS, KIND_WORDS } from './bill-fields.ts';
+import './design.css';
 
 type Problem = BillReading['problems'][number];
 

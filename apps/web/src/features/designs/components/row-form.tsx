@@ -11,6 +11,7 @@ import { type BillChoices, choicesOf } from './bill-columns.ts';
 import { BILL_FIELDS, type BillField, type BillKind, KIND_WORDS } from './bill-fields.ts';
 import { type RowCells, unitOf } from './bill-text.ts';
 import './design.css';
+import '../../../components/sheet.css';
 
 interface RowFieldProps {
   readonly field: BillField;

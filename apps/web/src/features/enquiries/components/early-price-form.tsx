@@ -5,6 +5,7 @@ import { TextInput } from '../../../components/text-input.tsx';
 import type { PastPieceAnswer } from '../api/past-pieces.ts';
 import { type EarlyPriceDraft, ruleOf, SIDES } from './early-price-draft.ts';
 import { BASIS_LABELS, CLASS_LABELS } from './early-price-words.ts';
+import './enquiry.css';
 
 interface FormProps {
   readonly draft: EarlyPriceDraft;

@@ -10,6 +10,7 @@ import { notify } from '../../../components/toast.tsx';
 import { newIdempotencyKey } from '../../../lib/api-client.ts';
 import { useKeepEarlyPrice } from '../api/early-prices.ts';
 import { answerText } from './answer-text.ts';
+import './enquiry.css';
 
 interface KeepProps {
   readonly enquiryId: string;

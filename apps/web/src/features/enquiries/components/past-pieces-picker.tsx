@@ -5,6 +5,7 @@ import { ComboBox } from '../../../components/combo-box.tsx';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { pastPieceChoicesQuery } from '../api/past-pieces.ts';
+import './enquiry.css';
 
 interface PickerProps {
   readonly chosen: readonly string[];

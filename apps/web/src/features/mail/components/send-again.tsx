@@ -9,6 +9,7 @@ import { TextInput } from '../../../components/text-input.tsx';
 import { newIdempotencyKey } from '../../../lib/api-client.ts';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { useResendMail } from '../api/resend-mail.ts';
+import '../../../components/record-editor/record-editor.css';
 
 const NOTES: Readonly<Record<Mail['state'], string>> = {
   waiting: 'It is tried at once. To another address it goes as a copy; hold this one back then.',

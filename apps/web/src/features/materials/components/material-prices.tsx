@@ -28,7 +28,7 @@ export function MaterialPrices({ material }: { readonly material: Material }) {
   return (
     <>
       <Section title="Price used today" note={today}>
-        <PriceToday prices={prices.data} preferredSupplierId={material.preferredSupplierId} today={today} />
+        <PriceToday materialId={material.id} today={today} />
       </Section>
       <Section title="Price history">
         <PriceHistory prices={prices.data} today={today} />

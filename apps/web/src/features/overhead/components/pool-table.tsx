@@ -4,6 +4,7 @@ import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import type { OverheadRecovery } from '../api/get-overhead-recovery.ts';
 import { baseWords, isShareOfCost } from './overhead-words.ts';
+import './overhead.css';
 
 type Pool = OverheadRecovery['pools'][number];
 type Actual = keyof NonNullable<Pool['actual']>;

@@ -10,6 +10,7 @@ import { CHANGE_ORDER, CHANGE_WORDS } from './change-words.ts';
 import { DropImport } from './drop-import.tsx';
 import { ImportRows } from './import-rows.tsx';
 import { MappingForm } from './mapping-form.tsx';
+import '../../../components/record-editor/record-editor.css';
 
 /** What an import would change, kind by kind, and the two acts: all of it, or none. */
 export function ImportPreview({ priceImport }: { readonly priceImport: PriceImport }) {

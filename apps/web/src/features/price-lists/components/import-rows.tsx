@@ -12,6 +12,7 @@ import { Loading } from '../../../components/progress.tsx';
 import { formatAmount, formatNumber, formatPercent } from '../../../lib/format.ts';
 import { type PriceImportRow, priceImportRowsQuery } from '../api/price-import-calls.ts';
 import { priceUnitWords } from './change-words.ts';
+import '../../../components/record-editor/record-editor.css';
 
 const LEAST_PLACES = 2;
 const number = (text: string | null | undefined): string =>

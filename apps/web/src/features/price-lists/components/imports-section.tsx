@@ -9,6 +9,7 @@ import { Section } from '../../../components/sheet.tsx';
 import { formatNumber } from '../../../lib/format.ts';
 import { endedImportsQuery, openImportsQuery, type PriceImport } from '../api/price-import-calls.ts';
 import { standOf } from './import-words.ts';
+import '../../../components/record-editor/record-editor.css';
 
 function columnsFor(supplierNames: ReadonlyMap<string, string>): readonly DataColumn<PriceImport>[] {
   return [

@@ -7,6 +7,7 @@ import { Loading } from '../../../components/progress.tsx';
 import { useLinkSupplierItem } from '../api/link-supplier-item.ts';
 import { materialsQuery } from '../api/list-materials.ts';
 import type { SupplierItem } from '../api/list-supplier-items.ts';
+import '../../../components/record-editor/record-editor.css';
 
 /** Says which material an article is; all its prices, old and new, then price that material. */
 export function LinkArticle({ item, onDone }: { item: SupplierItem; onDone: () => void }) {

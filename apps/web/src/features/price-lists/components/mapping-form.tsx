@@ -7,6 +7,7 @@ import { Select } from '../../../components/select.tsx';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { type PriceImport, type PriceMapping, useMapPriceImport } from '../api/price-import-calls.ts';
 import { UNIT_CHOICES } from './change-words.ts';
+import '../../../components/record-editor/record-editor.css';
 
 const NONE = '';
 const NEEDED: readonly PriceColumn[] = ['code', 'price', 'unit'];

@@ -5,6 +5,7 @@ import { Section } from '../../../components/sheet.tsx';
 import { useLoadDemo } from '../api/load-demo.ts';
 import { type RemovedDemo, useRemoveDemo } from '../api/remove-demo.ts';
 import { countsInWords } from './demo-words.ts';
+import '../../../components/record-editor/record-editor.css';
 
 function Removed({ removed, kept, inventedName }: RemovedDemo) {
   return (
