@@ -96,6 +96,23 @@ it('a group of the index strip opens, leads on and is without a violation of WCA
   await strip.getByRole('button', { name: /Prices.*Materials/ }).waitFor();
 });
 
+it('an early price as it was given is without a violation of WCAG and fits a phone', async () => {
+  const { page, errors } = await signedInAt(390, 844);
+  const { items } = await (await page.request.get(`${application.address}/api/enquiries?limit=200`)).json();
+  const counts: [string, number][] = [];
+  for (const { id } of items) {
+    const answer = await page.request.get(`${application.address}/api/enquiries/${id}/early-prices`);
+    counts.push([id, (await answer.json()).items.length]);
+  }
+  const [enquiry] = counts.find(([, count]) => count > 0) ?? [];
+  expect(enquiry).toBeDefined();
+  await open(page, `/enquiries/${enquiry}/early-prices/1`);
+  await page.getByRole('status', { name: 'Early price' }).waitFor();
+  expect(await violations(page)).toEqual([]);
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(390);
+  expect(errors).toEqual([]);
+});
+
 describe('every screen of the index strip', () => {
   it('stands in a wide window without a violation of WCAG or an error in the console', async () => {
     const { page, errors } = await signedInAt(1440, 900);

@@ -3,6 +3,6 @@
  * a message that starts with a capital or a quote stands by itself.
  */
 export function sentence(subject: string, message: string): string {
-  const whole = /^\p{Ll}/u.test(message) ? `${subject} ${message}` : message;
+  const whole = /^(?:\(line \d+\) )?\p{Ll}/u.test(message) ? `${subject} ${message}` : message;
   return /[.!?]$/.test(whole) ? whole : `${whole}.`;
 }

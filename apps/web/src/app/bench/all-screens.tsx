@@ -1,6 +1,7 @@
 import { Link } from '@tanstack/react-router';
 import { Section } from '../../components/sheet.tsx';
 import { ENTRY_GROUPS, INDEX_ENTRIES } from '../index-entries.ts';
+import './bench.css';
 
 /** Every screen with its purpose, by group, as on the index strip. */
 export function AllScreens() {

@@ -2,6 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { Section } from '../../components/sheet.tsx';
 import { useMayCall } from '../../lib/use-session.ts';
 import type { FirstStep } from './first-steps.ts';
+import './bench.css';
 
 export interface StandingStep {
   readonly step: FirstStep;

@@ -9,6 +9,7 @@ import { standOf } from '../../features/price-lists/components/import-words.ts';
 import { callApi } from '../../lib/api-client.ts';
 import { localMoment } from '../../lib/local-moment.ts';
 import { newestChanged } from './newest-changed.ts';
+import './bench.css';
 
 const MOST_SHOWN = 5;
 
