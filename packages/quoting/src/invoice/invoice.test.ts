@@ -1,0 +1,263 @@
+import { decimal } from '@scantling/decimals';
+import { describe, expect, it } from 'vitest';
+import type { ClientDocument } from '../quote/client-document.ts';
+import { documentTotals, statedTotals } from '../quote/client-document.ts';
+import type { InvoiceWanted, IssuedPaper, TaxRow } from './index.ts';
+import { type AgreedPart, statedRows, statement, workOutCredit, workOutInvoice } from './index.ts';
+import { takeFrom } from './take-from.ts';
+import { readTaxRows } from './taxed-amount.ts';
+
+const TAXES = [
+  { id: 'full', category: 'S', rate: '0.19', name: 'VAT 19 %', exemptionReason: '' },
+  { id: 'low', category: 'S', rate: '0.07', name: 'VAT 7 %', exemptionReason: '' },
+  { id: 'none', category: 'E', rate: '0', name: 'Exempt', exemptionReason: 'because' },
+] as const;
+
+function agreed(prices: readonly string[], priceMode: 'exclusive' | 'inclusive', id = 'one'): AgreedPart {
+  const lines = prices.map((price, at) => ({
+    id: `line-${at}`,
+    kind: 'free' as const,
+    description: `Line ${at}`,
+    details: '',
+    quantity: '1',
+    unit: 'piece',
+    price,
+    priceBase: '1',
+    amount: price,
+    tax: TAXES[at % TAXES.length]?.id ?? '',
+    choice: { kind: 'included' as const },
+    pictures: [],
+  }));
+  const document: ClientDocument = {
+    kind: 'quote',
+    number: `Q-${id}`,
+    revision: 1,
+    title: 'Benches',
+    sentOn: '2026-03-01',
+    validUntil: '2026-03-31',
+    workshop: {
+      name: 'Invented Joinery',
+      addressLines: [],
+      email: null,
+      phone: '',
+      website: '',
+      taxNumber: '',
+      registration: '',
+      bankLines: [],
+      footer: '',
+      logo: null,
+      paperSize: 'a4',
+    },
+    client: { name: 'Greta (invented)', addressLines: [] },
+    addsTo: null,
+    intro: '',
+    currency: 'EUR',
+    priceMode,
+    taxes: TAXES,
+    lines,
+    discount: null,
+    schedule: [
+      { id: 'deposit', label: 'On acceptance', share: '0.3', due: 'on-acceptance' },
+      { id: 'rest', label: 'On delivery', share: '0.7', due: 'on-delivery' },
+    ],
+    promisedOn: null,
+    terms: '',
+    pictures: [],
+    totals: { sumOfLines: '0', discount: '0', taxes: [], net: '0', tax: '0', total: '0', schedule: [] },
+  };
+  return { id, document, chosen: [], totals: statedTotals(documentTotals(document, [])) };
+}
+
+/** Issues what is wanted after what was issued before. */
+function issue(parts: readonly AgreedPart[], before: IssuedPaper[], wanted: InvoiceWanted): IssuedPaper {
+  const { own } = workOutInvoice({ currency: 'EUR', parts, before, wanted });
+  const id = `paper-${before.length}`;
+  const scheduled = wanted.kind === 'deposit' ? wanted : null;
+  const paper: IssuedPaper = {
+    id,
+    kind: wanted.kind,
+    number: id,
+    issuedOn: '2026-03-02',
+    creditsId: null,
+    scheduled,
+    taxes: statedRows(own.rows),
+    total: own.total.value.toString(),
+  };
+  before.push(paper);
+  return paper;
+}
+
+const add = (papers: readonly IssuedPaper[], pick: (row: TaxRow) => string) =>
+  papers
+    .flatMap(({ taxes }) => taxes)
+    .reduce((sum, row) => sum.plus(pick(row)), decimal(0))
+    .toString();
+
+/** A repeatable sequence of numbers below `most` (Park and Miller's minimal standard, multiplier 16807). */
+function numbers(seed: number) {
+  let at = seed;
+  return (most: number) => {
+    at = (at * 16807) % 2147483647;
+    return at % most;
+  };
+}
+
+describe.each(['exclusive', 'inclusive'] as const)('invoices of a contract with %s prices', (mode) => {
+  it('come to it to the cent: deposit, parts and final, without tax, tax and with tax', () => {
+    for (let seed = 1; seed <= 60; seed += 1) {
+      const next = numbers(seed);
+      const prices = Array.from({ length: 1 + next(5) }, () => `${next(9000) + 100}.${10 + next(90)}`);
+      const parts = [agreed(prices, mode), agreed([`${next(500) + 1}.37`], mode, 'two')];
+      const before: IssuedPaper[] = [];
+      issue(parts, before, { kind: 'deposit', revisionId: 'one', partId: 'deposit' });
+      issue(parts, before, { kind: 'part', share: `0.${10 + next(20)}` });
+      issue(parts, before, { kind: 'part', amount: `${1 + next(20)}.${10 + next(90)}` });
+      issue(parts, before, { kind: 'final' });
+      const whole = (pick: (totals: AgreedPart['totals']) => string) =>
+        parts.reduce((sum, { totals }) => sum.plus(pick(totals)), decimal(0)).toString();
+      expect(add(before, ({ net }) => net)).toBe(whole(({ net }) => net));
+      expect(add(before, ({ taxAmount }) => taxAmount)).toBe(whole(({ tax }) => tax));
+      for (const { taxes } of before)
+        for (const row of taxes) {
+          const off = decimal(row.net).times(row.rate).minus(row.taxAmount).abs();
+          expect(off.lte('0.04'), `seed ${seed}: tax ${row.taxAmount} on ${row.net}`).toBe(true);
+        }
+    }
+  });
+
+  it('are credited up to what they ask for and no further', () => {
+    for (let seed = 1; seed <= 40; seed += 1) {
+      const next = numbers(seed);
+      const parts = [agreed([`${next(900) + 100}.99`, `${next(300) + 50}.01`], mode)];
+      const before: IssuedPaper[] = [];
+      const invoice = issue(parts, before, { kind: 'part', share: '0.5' });
+      const credits: IssuedPaper[] = [];
+      const credit = (amount: string | null) => {
+        const { own } = workOutCredit({ currency: 'EUR', invoice, credits, amount });
+        const kind = 'credit-note';
+        const id = `credit-${credits.length}`;
+        const total = own.total.value.toString();
+        const taxes = statedRows(own.rows);
+        credits.push({
+          ...invoice,
+          id,
+          number: id,
+          kind,
+          creditsId: invoice.id,
+          scheduled: null,
+          taxes,
+          total,
+        });
+      };
+      credit(`${1 + next(20)}.${10 + next(90)}`);
+      credit(`${1 + next(20)}.${10 + next(90)}`);
+      expect(() => credit(invoice.total)).toThrow('are left');
+      credit(null);
+      expect(() => credit('0.01')).toThrow('are left');
+      expect(add(credits, ({ net }) => net)).toBe(add([invoice], ({ net }) => net));
+      expect(add(credits, ({ taxAmount }) => taxAmount)).toBe(add([invoice], ({ taxAmount }) => taxAmount));
+      issue(parts, [...before, ...credits], { kind: 'final' });
+    }
+  });
+});
+
+describe('an invoice', () => {
+  it('is not worked out where it asks for nothing, too much, or a payment asked for already', () => {
+    const parts = [agreed(['100', '50'], 'exclusive')];
+    const before: IssuedPaper[] = [];
+    const deposit = { kind: 'deposit', revisionId: 'one', partId: 'deposit' } as const;
+    issue(parts, before, deposit);
+    const fieldOf = (wanted: InvoiceWanted) => {
+      try {
+        workOutInvoice({ currency: 'EUR', parts, before, wanted });
+        return 'worked';
+      } catch (error) {
+        return Reflect.get(Object(error), 'field');
+      }
+    };
+    expect([
+      fieldOf(deposit),
+      fieldOf({ kind: 'deposit', revisionId: 'one', partId: 'none' }),
+      fieldOf({ kind: 'part', amount: '0' }),
+      fieldOf({ kind: 'part', share: '0.71' }),
+      fieldOf({ kind: 'part', amount: '900' }),
+      fieldOf({ kind: 'final' }),
+    ]).toEqual(['partId', 'partId', 'amount', 'share', 'amount', 'worked']);
+  });
+});
+
+describe('amounts that are published', () => {
+  // Peppol BIS Billing 3.0 repository, rules/examples/Allowance-example.xml: taxable 4900 at 25 % and 1000 exempt,
+  // tax 1225, with tax 7125, prepaid 1000, payable 6125.
+  it('leave the payable amount of the Peppol allowance example', () => {
+    const rows = readTaxRows(
+      [
+        { category: 'S', rate: '0.25', name: 'S', exemptionReason: '', net: '4900', taxAmount: '1225' },
+        { category: 'E', rate: '0', name: 'E', exemptionReason: 'exempt', net: '1000', taxAmount: '0' },
+      ],
+      { key: 'peppol', text: 'example', currency: 'EUR' },
+    );
+    const contract: AgreedPart = agreed(['1'], 'exclusive');
+    const taxes = [
+      { id: 'S', category: 'S', rate: '0.25', name: 'S', exemptionReason: '' },
+      { id: 'E', category: 'E', rate: '0', name: 'E', exemptionReason: 'exempt' },
+    ];
+    const totals = {
+      ...contract.totals,
+      taxes: [
+        { id: 'S', net: '4900', tax: '1225' },
+        { id: 'E', net: '1000', tax: '0' },
+      ],
+    };
+    const parts = [{ ...contract, document: { ...contract.document, taxes }, totals }];
+    const before: IssuedPaper[] = [];
+    issue(parts, before, { kind: 'part', amount: '1000' });
+    const { own, contract: whole } = workOutInvoice({
+      currency: 'EUR',
+      parts,
+      before,
+      wanted: { kind: 'final' },
+    });
+    expect([whole.total, own.total].map(({ value }) => value.toString())).toEqual(['7125', '6125']);
+    expect(rows.map(({ gross }) => gross.value.toString())).toEqual(['6125', '1000']);
+  });
+
+  it('hold the tax of their rate', () => {
+    // 119 with 19 % holds 19 (the rule amount x rate / (1 + rate) worked by hand).
+    const rows = readTaxRows(
+      [{ category: 'S', rate: '0.19', name: 'S', exemptionReason: '', net: '1000', taxAmount: '190' }],
+      { key: 'a', text: 'a', currency: 'EUR' },
+    );
+    const [row] = rows;
+    if (row === undefined) throw new Error('one row was given');
+    const amount = { ...row.gross, value: decimal('119') };
+    const [taken] = takeFrom(rows, row.gross, amount, { field: 'amount', label: 'part' });
+    expect([taken?.net.value.toString(), taken?.taxAmount.value.toString()]).toEqual(['100', '19']);
+  });
+});
+
+describe('what is owed', () => {
+  it('is invoiced less credited less paid, and names what is overdue and what is too much', () => {
+    const account = (id: string, total: string, dueOn: string, paid: readonly string[]) => ({
+      id,
+      number: id,
+      total,
+      dueOn,
+      credits: id === 'a' ? [{ id: 'c', number: 'C', amount: '20' }] : [],
+      payments: paid.map((amount, at) => ({ id: `${id}-${at}`, label: 'paid', amount })),
+    });
+    const { owed, overdue, paid, overpaid, accounts } = statement(
+      [
+        account('a', '100', '2026-03-01', ['30']),
+        account('b', '50', '2026-03-31', ['60', '-5']),
+        account('c', '70', '2026-03-09', ['70']),
+      ],
+      'EUR',
+      '2026-03-11',
+    );
+    expect([owed, overdue, paid].map(({ value }) => value.toString())).toEqual(['45', '50', '155']);
+    expect(overpaid.value.toString()).toBe('0');
+    expect(accounts.map(({ balance }) => balance.overpaid.value.toString())).toEqual(['0', '5', '0']);
+    expect(accounts.map(({ daysOverdue }) => daysOverdue)).toEqual([10, 0, 0]);
+  });
+});
