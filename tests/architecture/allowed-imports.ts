@@ -56,9 +56,8 @@ export const PURE_PARTS = ['decimals', 'units', 'money', 'figures', 'costing', '
 
 /**
  * Which feature may use another one's exported functions: a cost sheet is worked out from everything else, invoices and
- * delivery notes rest on what was accepted, and the
- * demo is entered through the features' own code. `*` is every feature: each
- * screen shows figures. A loop among features is caught by the test for loops.
+ * delivery notes rest on what was accepted, and the demo is entered through the features' own code. `*` is every
+ * feature: each screen shows figures. A loop among features is caught by the test for loops.
  */
 export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> =
   {
@@ -72,9 +71,11 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
       demo: [
         'clients',
         'cost-sheets',
+        'delivery-notes',
         'designs',
         'enquiries',
         'exchange-rates',
+        'invoices',
         'materials',
         'price-lists',
         'quotes',

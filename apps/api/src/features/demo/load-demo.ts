@@ -10,6 +10,7 @@ import { countDemo } from './demo-content.ts';
 import { inOneStep, withDemoLock } from './demo-lock.ts';
 import { enterCostSheets, enterDesigns } from './enter-designs.ts';
 import { enterEnquiries } from './enter-enquiries.ts';
+import { enterInvoices } from './enter-invoices.ts';
 import { enterMaterials } from './enter-materials.ts';
 import { enterPrices } from './enter-prices.ts';
 import { enterQuotes } from './enter-quotes.ts';
@@ -53,6 +54,7 @@ async function enterRest(
   await enterCostSheets(transaction, await enterDesigns(transaction, userId), now);
   await enterEnquiries(transaction, userId, now);
   await enterQuotes(transaction, { createdBy: `user:${userId}`, now, config });
+  await enterInvoices(transaction, { createdBy: `user:${userId}`, now });
   await transaction.workshop.updateMany({ data: { hasDemo: true } });
   return countDemo(transaction);
 }
