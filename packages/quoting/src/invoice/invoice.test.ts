@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { ClientDocument } from '../quote/client-document.ts';
 import { documentTotals, statedTotals } from '../quote/client-document.ts';
 import type { InvoiceWanted, IssuedPaper, TaxRow } from './index.ts';
-import { type AgreedPart, statedRows, statement, workOutCredit, workOutInvoice } from './index.ts';
+import { type AgreedPart, statedRows, workOutCredit, workOutInvoice } from './index.ts';
 import { takeFrom } from './take-from.ts';
 import { readTaxRows } from './taxed-amount.ts';
 
@@ -233,31 +233,5 @@ describe('amounts that are published', () => {
     const amount = { ...row.gross, value: decimal('119') };
     const [taken] = takeFrom(rows, row.gross, amount, { field: 'amount', label: 'part' });
     expect([taken?.net.value.toString(), taken?.taxAmount.value.toString()]).toEqual(['100', '19']);
-  });
-});
-
-describe('what is owed', () => {
-  it('is invoiced less credited less paid, and names what is overdue and what is too much', () => {
-    const account = (id: string, total: string, dueOn: string, paid: readonly string[]) => ({
-      id,
-      number: id,
-      total,
-      dueOn,
-      credits: id === 'a' ? [{ id: 'c', number: 'C', amount: '20' }] : [],
-      payments: paid.map((amount, at) => ({ id: `${id}-${at}`, label: 'paid', amount })),
-    });
-    const { owed, overdue, paid, overpaid, accounts } = statement(
-      [
-        account('a', '100', '2026-03-01', ['30']),
-        account('b', '50', '2026-03-31', ['60', '-5']),
-        account('c', '70', '2026-03-09', ['70']),
-      ],
-      'EUR',
-      '2026-03-11',
-    );
-    expect([owed, overdue, paid].map(({ value }) => value.toString())).toEqual(['45', '50', '155']);
-    expect(overpaid.value.toString()).toBe('0');
-    expect(accounts.map(({ balance }) => balance.overpaid.value.toString())).toEqual(['0', '5', '0']);
-    expect(accounts.map(({ daysOverdue }) => daysOverdue)).toEqual([10, 0, 0]);
   });
 });
