@@ -125,12 +125,15 @@ import { editQuoteDraft } from './quotes/edit-quote-draft.ts';
 import { getQuote } from './quotes/get-quote.ts';
 import { getQuoteRevision } from './quotes/get-quote-revision.ts';
 import { listQuotes } from './quotes/list-quotes.ts';
+import { previewQuote } from './quotes/preview-quote.ts';
+import { previewQuotePaper } from './quotes/preview-quote-paper.ts';
 import { removeQuoteDraft } from './quotes/remove-quote-draft.ts';
 import { renewOfferLink } from './quotes/renew-offer-link.ts';
 import { reviseQuote } from './quotes/revise-quote.ts';
 import { sendQuote } from './quotes/send-quote.ts';
 import { withdrawQuote } from './quotes/withdraw-quote.ts';
 import { workOutQuote } from './quotes/work-out-quote.ts';
+import { workOutQuoteDraft } from './quotes/work-out-quote-draft.ts';
 import { workOutQuoteLine } from './quotes/work-out-quote-line.ts';
 import { getHealth } from './service/get-health.ts';
 import { getReadiness } from './service/get-readiness.ts';
@@ -309,11 +312,14 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getQuote,
   getQuoteRevision,
   listQuotes,
+  previewQuote,
+  previewQuotePaper,
   removeQuoteDraft,
   renewOfferLink,
   reviseQuote,
   sendQuote,
   withdrawQuote,
   workOutQuote,
+  workOutQuoteDraft,
   workOutQuoteLine,
 ];

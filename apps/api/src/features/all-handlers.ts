@@ -125,12 +125,15 @@ import { answerEditQuoteDraft } from './quotes/edit-quote-draft.ts';
 import { answerGetQuote } from './quotes/get-quote.ts';
 import { answerGetQuoteRevision } from './quotes/get-quote-revision.ts';
 import { answerListQuotes } from './quotes/list-quotes.ts';
+import { answerPreviewQuote } from './quotes/preview-quote.ts';
+import { answerPreviewQuotePaper } from './quotes/preview-quote-paper.ts';
 import { answerRemoveQuoteDraft } from './quotes/remove-quote-draft.ts';
 import { answerRenewOfferLink } from './quotes/renew-offer-link.ts';
 import { answerReviseQuote } from './quotes/revise-quote.ts';
 import { answerSendQuote } from './quotes/send-quote.ts';
 import { answerWithdrawQuote } from './quotes/withdraw-quote.ts';
 import { answerWorkOutQuote } from './quotes/work-out-quote.ts';
+import { answerWorkOutQuoteDraft } from './quotes/work-out-quote-draft.ts';
 import { answerWorkOutQuoteLine } from './quotes/work-out-quote-line.ts';
 import { answerGetHealth } from './service/get-health.ts';
 import { answerGetReadiness } from './service/get-readiness.ts';
@@ -309,11 +312,14 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetQuote,
   answerGetQuoteRevision,
   answerListQuotes,
+  answerPreviewQuote,
+  answerPreviewQuotePaper,
   answerRemoveQuoteDraft,
   answerRenewOfferLink,
   answerReviseQuote,
   answerSendQuote,
   answerWithdrawQuote,
   answerWorkOutQuote,
+  answerWorkOutQuoteDraft,
   answerWorkOutQuoteLine,
 ];

@@ -30,6 +30,8 @@ const lineFields = {
 };
 /** What the whole line costs us; null where that is not known. The client never sees it. */
 const ownCost = moneyText.nullable();
+/** Any number of pieces: the sheet is worked out at it. */
+export const quotedPieces = z.number().int().min(1).max(2000);
 
 export const draftLineSchema = z
   .discriminatedUnion('kind', [
@@ -37,8 +39,7 @@ export const draftLineSchema = z
       kind: z.literal('cost-sheet'),
       ...lineFields,
       costSheetId: recordId,
-      /** Any number of pieces: the sheet is worked out at it. */
-      pieces: z.number().int().min(1).max(2000),
+      pieces: quotedPieces,
     }),
     z.strictObject({
       kind: z.literal('free'),

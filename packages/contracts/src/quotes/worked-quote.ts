@@ -23,6 +23,8 @@ export const workedMarginSchema = z
     profit: figureId,
     /** Share of the net total; null where that is nothing. */
     margin: figureId.nullable(),
+    /** What an hour of the owner brings; null where no line has hours of the owner. */
+    hourlyEarnings: figureId.nullable().default(null),
     /** Lines that count whose cost nobody has said: the margin takes it as nothing. */
     linesWithoutCost: z.array(partId),
     /** What must be bought for the lines that count. */
@@ -48,6 +50,7 @@ export function toWorkedMargin(margin: QuoteMargin, table: FigureTableBuilder, u
     cost: add('cost', margin.cost),
     profit: add('profit', margin.profit),
     margin: maybe('share', margin.margin),
+    hourlyEarnings: maybe('hourly-earnings', margin.hourlyEarnings),
     linesWithoutCost: [...margin.linesWithoutCost],
     bought: add('bought', margin.bought),
     deposit: add('deposit', margin.deposit),

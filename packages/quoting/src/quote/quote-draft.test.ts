@@ -136,6 +136,22 @@ describe('a draft', () => {
     expect(margin.isDepositShort).toBe(true);
   });
 
+  it("tells what an hour of the owner's brings, as the cost sheet reckons it", () => {
+    const hours = input({ key: 'hours', label: 'hours', unit: 'h', value: '10', source: entered() });
+    const bench = {
+      cost: money('bench', '700'),
+      bought: money('wood', '320'),
+      owner: { hours, labour: money('labour', '250') },
+    };
+    const totals = draftTotals(draft, sheets);
+    // (1007 - (700 - 250)) / 10
+    expect(quoteMargin(totals, new Map([['bench', bench]]), draft).hourlyEarnings?.value.toString()).toBe(
+      '55.7',
+    );
+    const { owner: _, ...unknown } = bench;
+    expect(quoteMargin(totals, new Map([['bench', unknown]]), draft).hourlyEarnings).toBeNull();
+  });
+
   it('takes the tax out of inclusive prices before it measures a margin', () => {
     const inclusive = { ...draft, priceMode: 'inclusive' as const };
     const margin = quoteMargin(

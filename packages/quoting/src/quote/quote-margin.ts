@@ -1,4 +1,14 @@
-import { difference, divide, type Figure, increment, named, scale, share, sum } from '@scantling/figures';
+import {
+  difference,
+  divide,
+  type Figure,
+  increment,
+  named,
+  per,
+  scale,
+  share,
+  sum,
+} from '@scantling/figures';
 import type { Currency } from '@scantling/money';
 import type { PriceMode, QuoteTotals } from '../quote-totals/index.ts';
 import type { DraftPart } from './quote-draft.ts';
@@ -9,6 +19,8 @@ export interface LineCost {
   readonly cost: Figure<'money'> | null;
   /** What must be bought for it. */
   readonly bought: Figure<'money'>;
+  /** What the owner does for the line, and what of its cost is the owner's labour; absent where nobody knows. */
+  readonly owner?: { readonly hours: Figure<'h'>; readonly labour: Figure<'money'> } | undefined;
 }
 
 export interface LineMargin {
@@ -26,6 +38,8 @@ export interface QuoteMargin {
   readonly profit: Figure<'money'>;
   /** Share of the net after discount; null where that is nothing. */
   readonly margin: Figure<'ratio'> | null;
+  /** (net - all costs but the owner's labour) / the owner's hours; null where no line has such hours. */
+  readonly hourlyEarnings: Figure<'money/h'> | null;
   /** Counted lines whose cost nobody has said, which the margin takes as nothing. */
   readonly linesWithoutCost: readonly string[];
   readonly bought: Figure<'money'>;
@@ -60,6 +74,28 @@ function depositOf(totals: QuoteTotals, { currency, schedule }: Context) {
   const netPart = share('part of the total that is not tax', totals.net, totals.total);
   const depositWithoutTax = scale('deposit without its tax', deposit, netPart);
   return { deposit, depositWithoutTax };
+}
+
+/** What an hour of the owner brings with the lines that count; lines without a known cost are taken as free. */
+function earningsOf(
+  profit: Figure<'money'>,
+  owners: readonly NonNullable<LineCost['owner']>[],
+  currency: Currency,
+): Figure<'money/h'> | null {
+  const hours = sum(
+    "the owner's hours on the lines",
+    'h',
+    owners.map((owner) => owner.hours),
+  );
+  if (hours.value.isZero()) return null;
+  const labour = sum(
+    "the owner's labour in the cost",
+    'money',
+    owners.map((owner) => owner.labour),
+    currency,
+  );
+  const left = sum("left for the owner's hours", 'money', [profit, labour]);
+  return per('effective hourly earnings of the owner', left, hours);
 }
 
 /**
@@ -100,6 +136,11 @@ export function quoteMargin(
     cost,
     profit,
     margin: totals.net.value.isZero() ? null : share('margin on the net total', profit, totals.net),
+    hourlyEarnings: earningsOf(
+      profit,
+      counted.flatMap(({ line }) => costs.get(line.id)?.owner ?? []),
+      currency,
+    ),
     linesWithoutCost: counted.map(({ line }) => line.id).filter((id) => costOf(id) === null),
     bought,
     deposit,

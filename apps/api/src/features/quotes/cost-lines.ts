@@ -60,11 +60,16 @@ function asLineProblem(error: unknown, at: number, title: string): unknown {
   );
 }
 
-function leaf(line: { id: string; description: string }, name: string, of: Figure<'money'>, source: Source) {
+function leaf<U extends 'money' | 'h'>(
+  line: { id: string; description: string },
+  name: string,
+  of: Figure<U>,
+  source: Source,
+): Figure<U> {
   return input({
     key: `line/${line.id}/${name}`,
     label: `${line.description}: ${of.label}`,
-    unit: 'money',
+    unit: of.unit,
     value: of.value,
     ...(of.currency === null ? {} : { currency: of.currency }),
     source,
@@ -91,6 +96,12 @@ export function costedLine(
     column.materials.map(({ boughtCost }) => boughtCost),
     sheet.input.currency,
   );
+  const ownerLabour = sum(
+    'labour of the owner',
+    'money',
+    column.work.filter(({ isOwner }) => isOwner).map(({ labour }) => labour),
+    sheet.input.currency,
+  );
   return {
     lineId: line.id,
     ask,
@@ -100,6 +111,10 @@ export function costedLine(
     cost: {
       cost: leaf(line, 'cost', column.classes.costOfProduction, source),
       bought: leaf(line, 'bought', bought, source),
+      owner: {
+        hours: leaf(line, 'owner-hours', column.hours.owner, source),
+        labour: leaf(line, 'owner-labour', ownerLabour, source),
+      },
     },
   };
 }

@@ -33,7 +33,14 @@ const frozenWorkingSchema = z.object({
       worked: workedCostSheetSchema,
     }),
   ),
-  costs: z.record(z.string(), z.object({ cost: z.string().nullable(), bought: z.string() })),
+  costs: z.record(
+    z.string(),
+    z.object({
+      cost: z.string().nullable(),
+      bought: z.string(),
+      owner: z.object({ hours: z.string(), labour: z.string() }).nullable().default(null),
+    }),
+  ),
   quote: workedQuoteSchema,
 });
 export type FrozenWorking = z.output<typeof frozenWorkingSchema>;
@@ -57,11 +64,15 @@ export function freezeWorking(draft: QuoteDraft, worked: WorkedDraft): FrozenWor
       ]),
     ),
     costs: Object.fromEntries(
-      [...costs].map(([id, { cost, bought }]) => [
+      [...costs].map(([id, { cost, bought, owner }]) => [
         id,
         {
           cost: cost?.value.toString() ?? null,
           bought: bought.value.toString(),
+          owner:
+            owner === undefined
+              ? null
+              : { hours: owner.hours.value.toString(), labour: owner.labour.value.toString() },
         },
       ]),
     ),
@@ -102,9 +113,24 @@ export function frozenCosts(document: ClientDocument, frozen: FrozenWorking): Ma
         currency: document.currency,
         source,
       });
+    const hoursLeaf = (value: string) =>
+      input({
+        key: `line/${id}/owner-hours`,
+        label: `${description}: the owner's hours`,
+        unit: 'h',
+        value,
+        source,
+      });
     costs.set(id, {
       cost: kept.cost === null ? null : leaf('cost', 'cost of production', kept.cost),
       bought: leaf('bought', 'what must be bought', kept.bought),
+      owner:
+        kept.owner === null
+          ? undefined
+          : {
+              hours: hoursLeaf(kept.owner.hours),
+              labour: leaf('owner-labour', "the owner's labour", kept.owner.labour),
+            },
     });
   }
   return costs;

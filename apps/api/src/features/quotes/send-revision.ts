@@ -1,24 +1,17 @@
-import { quoteDraftSchema } from '@scantling/contracts';
-import { type ClientDocument, clientDocument, quotePaper } from '@scantling/quoting';
+import { type ClientDocument, quotePaper } from '@scantling/quoting';
 import type { Config } from '../../config.ts';
 import { storeDocument } from '../../documents/store-document.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
-import { nextNumber } from '../../numbers/next-number.ts';
-import { fieldProblem } from '../../problems/request-problem.ts';
 import type { Services } from '../../services.ts';
-import { readWorkshop } from '../../shop/workshop-record.ts';
 import { hashOf, newSecret } from '../../sign-in/secret-text.ts';
 import { textHash } from './answer-revision.ts';
 import { asJson } from './check-draft.ts';
-import { daysAfter, documentWorkshop } from './client-facts.ts';
 import { picturesOf } from './document-pictures.ts';
 import { markQuoted } from './follow-enquiry.ts';
-import { freezeWorking } from './frozen-working.ts';
 import { mailOffer, offerPath } from './offer-mail.ts';
 import { changeRevision, lockRevision, nextState, requireVersion } from './quote-records.ts';
 import { dayOf, type RevisionRow, stateOf } from './quote-rows.ts';
-import { requirePriced } from './unpriced-lines.ts';
-import { workDraft } from './work-draft.ts';
+import { writeDocument } from './write-document.ts';
 
 type Access = Prisma.TransactionClient;
 type Sender = Pick<Services, 'random' | 'papers'> & { config: Pick<Config, 'publicUrl' | 'host' | 'port'> };
@@ -27,68 +20,12 @@ export type SendWanted = { id: string; version: number; sentBy: string; now: Dat
 /** Where the client answers, and whom it was mailed to; both null where it had been sent before. */
 export type Sending = { linkPath: string | null; mailTo: string | null };
 
-/** The number of a series of revisions: given at its first sending, and the same for all that follow. */
-async function numberOf(transaction: Access, row: RevisionRow, year: number): Promise<string> {
-  const { quoteId, series, quote } = row;
-  const before = await transaction.quoteRevision.findFirst({
-    where: { quoteId, series, number: { not: null } },
-    select: { number: true },
-  });
-  if (before?.number != null) return before.number;
-  if (series === 0)
-    return (await nextNumber(transaction, { series: 'quote', year, isDemo: quote.isDemo })).number;
-  const sent = await transaction.quoteRevision.findMany({
-    where: { quoteId, series: { gt: 0 }, number: { not: null } },
-    distinct: ['series'],
-    select: { series: true },
-  });
-  return `${quote.number}-A${sent.length + 1}`;
-}
-
-/** The accepted offer that an addition comes on top of; null for the quote itself. */
-async function addsTo(transaction: Access, row: RevisionRow): Promise<ClientDocument['addsTo']> {
-  if (row.series === 0) return null;
-  const original = await transaction.quoteRevision.findFirstOrThrow({
-    where: { quoteId: row.quoteId, series: 0, state: 'accepted' },
-    select: { number: true, acceptance: true },
-  });
-  const acceptedAt: unknown = Reflect.get(Object(original.acceptance), 'acceptedAt');
-  return { number: original.number ?? '', acceptedOn: String(acceptedAt).slice(0, 10) };
-}
-
 async function replaceEarlier(transaction: Access, row: RevisionRow): Promise<void> {
   const { quoteId, series } = row;
   await transaction.quoteRevision.updateMany({
     where: { quoteId, series, state: { in: ['sent', 'declined', 'withdrawn'] } },
     data: { state: 'superseded', version: { increment: 1 } },
   });
-}
-
-/** The document as it will be frozen, numbered last, since others who want a number wait from then on. */
-async function writeDocument(transaction: Access, row: RevisionRow, now: Date) {
-  const today = dayOf(now);
-  const draft = quoteDraftSchema.parse(row.draft);
-  if (draft.lines.length === 0)
-    throw fieldProblem('draft.lines', 'are none', 'Enter at least one line before you send it.');
-  const worked = await workDraft(transaction, draft, today);
-  requirePriced(draft, worked.costed);
-  const working = freezeWorking(draft, worked);
-  const workshop = await readWorkshop(transaction);
-  const original = await addsTo(transaction, row);
-  const number = await numberOf(transaction, row, now.getUTCFullYear());
-  const { client, title } = row.quote;
-  const document = clientDocument(draft, worked.totals, {
-    kind: row.series === 0 ? 'quote' : 'addition',
-    number,
-    revision: row.revision,
-    title,
-    sentOn: today,
-    validUntil: daysAfter(today, draft.validDays),
-    workshop: documentWorkshop(workshop),
-    client: { name: client.name, addressLines: client.addressLines },
-    addsTo: original,
-  });
-  return { document, working };
 }
 
 async function storePaper(

@@ -1,5 +1,5 @@
 import type { BodyOf, createQuote, editQuoteDraft } from '@scantling/contracts';
-import { type QuoteDraft, QuoteStateError } from '@scantling/quoting';
+import { type DraftLine, type QuoteDraft, QuoteStateError } from '@scantling/quoting';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { fieldProblem, notFound } from '../../problems/request-problem.ts';
 import { readWorkshop } from '../../shop/workshop-record.ts';
@@ -11,13 +11,41 @@ import { startAddition, startDraft } from './start-draft.ts';
 type Access = Prisma.TransactionClient;
 type By = { createdBy: string; isDemo?: boolean };
 
+/** The draft with a line for so many pieces of a cost sheet, named after its design. */
+async function withSheetLine(
+  transaction: Access,
+  draft: QuoteDraft,
+  { id, pieces }: NonNullable<BodyOf<typeof createQuote>['costSheet']>,
+): Promise<QuoteDraft> {
+  const sheet = await transaction.costSheet.findUnique({
+    where: { id },
+    select: { design: { select: { name: true } } },
+  });
+  const tax = draft.taxes[0]?.id;
+  if (sheet === null || tax === undefined)
+    throw fieldProblem('costSheet.id', 'names no cost sheet', 'Choose one of the cost sheets.');
+  const line: DraftLine = {
+    kind: 'cost-sheet',
+    id: `line-${draft.lines.length + 1}`,
+    description: sheet.design.name.slice(0, 200),
+    details: '',
+    tax,
+    choice: { kind: 'included' },
+    pictures: [],
+    costSheetId: id,
+    pieces,
+  };
+  return { ...draft, lines: [...draft.lines, line] };
+}
+
 /** Begins a quote with its first draft. @returns its id @throws RequestProblem input-invalid, not-found */
 export async function addQuote(
   transaction: Access,
   given: BodyOf<typeof createQuote>,
   { createdBy, isDemo = false }: By,
 ): Promise<string> {
-  const draft = given.draft ?? startDraft(await readWorkshop(transaction));
+  const started = given.draft ?? startDraft(await readWorkshop(transaction));
+  const draft = given.costSheet ? await withSheetLine(transaction, started, given.costSheet) : started;
   await checkDraft(transaction, { ...given, draft });
   const { title, clientId, enquiryId } = given;
   const { id } = await transaction.quote.create({ data: { title, clientId, enquiryId, isDemo } });
