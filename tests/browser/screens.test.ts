@@ -9,6 +9,8 @@ const SCREENS = [
   '/',
   '/designs',
   '/cost-sheets',
+  '/quotes',
+  '/quotes/new',
   '/clients',
   '/enquiries',
   '/enquiries/new',

@@ -58,8 +58,8 @@ describe('who may call what', () => {
   });
 
   it('lets no read-only role change anything stored', () => {
-    // Works a sheet out with other values and keeps nothing.
-    const keepsNothing = ['try-cost-sheet'];
+    // Work a sheet or an unsaved draft out and keep nothing.
+    const keepsNothing = ['try-cost-sheet', 'work-out-quote-draft'];
     const changing = guarded.filter(
       ({ name, method, path }) =>
         method !== 'GET' && !path.startsWith('/api/calculations/') && !keepsNothing.includes(name),

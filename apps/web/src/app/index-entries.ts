@@ -40,6 +40,12 @@ export const INDEX_ENTRIES: readonly IndexEntry[] = [
     group: 'selling',
     purpose: 'Who asked for what, early prices, what came of it',
   },
+  {
+    label: 'Quotes',
+    to: '/quotes',
+    group: 'selling',
+    purpose: 'What was offered to whom, what became of it, what has moved since',
+  },
   { label: 'Clients', to: '/clients', group: 'selling', purpose: 'Whom pieces are made for' },
   {
     label: 'Mail',

@@ -10,9 +10,11 @@ import { enquiryRoutes } from './routes/enquiry-routes.tsx';
 import { labourGradeRoutes } from './routes/labour-grade-routes.tsx';
 import { mailRoutes } from './routes/mail-routes.tsx';
 import { materialRoutes } from './routes/material-routes.tsx';
+import { offerRoute } from './routes/offer-routes.tsx';
 import { overheadRoutes } from './routes/overhead-routes.tsx';
 import { peopleRoutes } from './routes/people-routes.tsx';
 import { priceListRoutes } from './routes/price-list-routes.tsx';
+import { quoteRoutes } from './routes/quote-routes.tsx';
 import { setUpRoute, signInRoute } from './routes/sign-in-routes.tsx';
 import { supplierRoutes } from './routes/supplier-routes.tsx';
 import { toolRoutes } from './routes/tool-routes.tsx';
@@ -23,6 +25,7 @@ import { shellRoute } from './shell-route.tsx';
 const routeTree = rootRoute.addChildren([
   signInRoute,
   setUpRoute,
+  offerRoute,
   shellRoute.addChildren([
     benchRoute,
     ...userRoutes,
@@ -39,6 +42,7 @@ const routeTree = rootRoute.addChildren([
     ...toolRoutes,
     ...designRoutes,
     ...costSheetRoutes,
+    ...quoteRoutes,
   ]),
 ]);
 

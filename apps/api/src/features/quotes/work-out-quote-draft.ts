@@ -6,7 +6,12 @@ import { workDraft } from './work-draft.ts';
 
 export const answerWorkOutQuoteDraft = handle(workOutQuoteDraft, async ({ body, query, services }) => {
   const { draft, chosen } = body;
-  const { totals, margin, costed } = await workDraft(services.database, draft, dayOf(services.clock()), chosen);
+  const { totals, margin, costed } = await workDraft(
+    services.database,
+    draft,
+    dayOf(services.clock()),
+    chosen,
+  );
   const about = { isFrozen: false, currency: draft.currency, unpriced: unpricedLines(costed) };
   return toWorkedQuote(totals, margin, about, { withDerivations: query.working });
 });

@@ -1,4 +1,4 @@
-import { removeCostSheet } from '@scantling/contracts';
+import { createQuote, removeCostSheet } from '@scantling/contracts';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
@@ -59,6 +59,7 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
   });
   const query = tried === null ? saved : attempt;
   const canRemove = useMayCall(removeCostSheet);
+  const canQuote = useMayCall(createQuote);
   const worked = query.data ?? saved.data;
   const workAgain = (): void => void query.refetch();
   const body = (
@@ -92,6 +93,11 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
         ]}
         actions={
           <>
+            {canQuote && (
+              <Link to="/quotes/new" search={{ costSheetId: sheet.id }} className="button button-main">
+                Quote this piece
+              </Link>
+            )}
             <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
               Work out again
             </Button>

@@ -5,6 +5,7 @@ import { ChangeClash } from '../../../components/record-editor/change-clash.tsx'
 import type { Difference } from '../../../components/record-editor/field-spec.ts';
 import { TextInput } from '../../../components/text-input.tsx';
 import type { FieldError } from '../../../lib/api-problem.ts';
+import '../../../components/save-notice.css';
 import './design.css';
 
 interface SaveDesignProps {

@@ -1,4 +1,4 @@
-import { type EnquiryRecord, keepEarlyPrice } from '@scantling/contracts';
+import { createQuote, type EnquiryRecord, keepEarlyPrice } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { ErrorNotice } from '../../../components/notices.tsx';
@@ -14,12 +14,18 @@ import { HoursSection } from './hours-section.tsx';
 
 const toValues = enquiryValues(localToday());
 
+/** What a quote takes over from the enquiry it answers. */
+function quoteStart({ id, clientId, name }: EnquiryRecord) {
+  return { enquiryId: id, title: name, ...(clientId === null ? {} : { clientId }) };
+}
+
 /** The sheet of an enquiry; `id` is null for a new one. */
 export function EnquiryEditor({ id }: { readonly id: string | null }) {
   const navigate = useNavigate();
   const clients = useQuery(clientChoicesQuery);
   const currency = useCurrency();
   const mayKeep = useMayCall(keepEarlyPrice);
+  const mayQuote = useMayCall(createQuote);
   return (
     <>
       {clients.isError && <ErrorNotice error={clients.error} retry={() => void clients.refetch()} />}
@@ -30,17 +36,24 @@ export function EnquiryEditor({ id }: { readonly id: string | null }) {
         newTitle="New enquiry"
         consequence="Its hours and early prices are gone for good, and its hours leave the overhead."
         facts={factsOf}
-        actions={(enquiry) =>
-          mayKeep && (
-            <Link
-              to="/enquiries/$enquiryId/early-price"
-              params={{ enquiryId: enquiry.id }}
-              className="button button-main"
-            >
-              Early price
-            </Link>
-          )
-        }
+        actions={(enquiry) => (
+          <>
+            {mayKeep && (
+              <Link
+                to="/enquiries/$enquiryId/early-price"
+                params={{ enquiryId: enquiry.id }}
+                className="button button-main"
+              >
+                Early price
+              </Link>
+            )}
+            {mayQuote && (
+              <Link to="/quotes/new" search={quoteStart(enquiry)} className="button button-plain">
+                Make a quote
+              </Link>
+            )}
+          </>
+        )}
         groups={enquiryGroups(clients.data ?? [], currency, id === null)}
         toValues={toValues}
         toInput={enquiryInput}
