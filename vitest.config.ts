@@ -6,6 +6,8 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          // Reading every source file takes longer than the usual five seconds on a busy machine.
+          testTimeout: 30_000,
           include: [
             'packages/**/*.test.ts',
             'apps/web/**/*.test.{ts,tsx}',
