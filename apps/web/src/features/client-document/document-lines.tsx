@@ -3,6 +3,7 @@ import { useId } from 'react';
 import { useLocale } from 'react-aria-components';
 import { formatMoney } from '../../lib/format.ts';
 import { chosenWith, type DocumentLine, isTaken, lineBlocks } from './chosen-lines.ts';
+import './client-document.css';
 
 interface LinesProps {
   readonly document: ClientDocument;

@@ -11,6 +11,7 @@ import { BillChanges } from './bill-changes.tsx';
 import { BillColumnsForm } from './bill-columns-form.tsx';
 import { BILL_KINDS, KIND_WORDS } from './bill-fields.ts';
 import './design.css';
+import '../../../components/save-notice.css';
 
 type Problem = BillReading['problems'][number];
 

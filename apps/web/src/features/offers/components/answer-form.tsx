@@ -6,6 +6,7 @@ import { TextInput } from '../../../components/text-input.tsx';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { useAcceptOffer, useDeclineOffer } from '../api/offer-calls.ts';
 import { AskThem } from './offer-state.tsx';
+import './offer.css';
 
 interface AnswerFormProps {
   readonly token: string;

@@ -1,4 +1,5 @@
 import type { Offer } from '@scantling/contracts';
+import './offer.css';
 
 /** Whom to ask, with the ways to reach them. */
 export function AskThem({ contact }: { readonly contact: Offer['contact'] }) {

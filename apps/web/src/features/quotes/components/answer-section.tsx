@@ -9,6 +9,7 @@ import { fieldErrors } from '../../../lib/field-errors.ts';
 import type { Revision } from '../api/get-quote.ts';
 import { useAcceptQuote, useDeclineQuote } from '../api/quote-acts.ts';
 import { momentWords } from './state-words.ts';
+import './quote.css';
 
 interface AnswerProps {
   readonly revision: Revision;

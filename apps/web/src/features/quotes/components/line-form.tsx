@@ -8,6 +8,8 @@ import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 import { PicturesField } from './pictures-field.tsx';
 import type { LineForm } from './quote-form.ts';
+import './quote.css';
+import '../../../components/record-editor/record-editor.css';
 
 interface LineFormProps {
   readonly line: LineForm;

@@ -4,6 +4,8 @@ import { Button } from '../../../components/button.tsx';
 import { Checkbox } from '../../../components/checkbox.tsx';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import type { LineForm } from './quote-form.ts';
+import './quote.css';
+import '../../../components/record-editor/record-editor.css';
 
 interface LineRowsProps {
   readonly lines: readonly LineForm[];

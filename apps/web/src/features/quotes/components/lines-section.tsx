@@ -8,6 +8,7 @@ import { sheetChoicesQuery } from '../api/list-choices.ts';
 import { LineFields } from './line-form.tsx';
 import { LineRows } from './line-rows.tsx';
 import { freshLine, type LineForm, movedLines, type QuoteForm } from './quote-form.ts';
+import './quote.css';
 
 interface LinesSectionProps {
   readonly form: QuoteForm;

@@ -3,6 +3,7 @@ import { Button } from '../../../components/button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { useRenewOfferLink } from '../api/quote-acts.ts';
 import type { Sent } from './send-section.tsx';
+import './quote.css';
 
 function LinkNote({ path, children }: { readonly path: string; readonly children: React.ReactNode }) {
   const [copied, setCopied] = useState<'not-yet' | 'copied' | 'by-hand'>('not-yet');

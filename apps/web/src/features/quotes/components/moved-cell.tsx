@@ -5,6 +5,7 @@ import { useLocale } from 'react-aria-components';
 import { formatMoney } from '../../../lib/format.ts';
 import type { QuoteSummary } from '../api/list-quotes.ts';
 import { comparisonQuery } from '../api/work-out-quote.ts';
+import './quote.css';
 
 /** What our cost of an open quote has moved by since it was sent; leads to where it is told leaf by leaf. */
 export function MovedCell({ quote }: { readonly quote: QuoteSummary }) {

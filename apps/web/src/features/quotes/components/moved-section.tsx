@@ -3,6 +3,7 @@ import { Section } from '../../../components/sheet.tsx';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import { mergedId } from '../../figures/merge-tables.ts';
 import { movedLeaves } from './leaf-changes.ts';
+import './quote.css';
 
 const MOST_LEAVES = 60;
 const inToday = (id: string): string => mergedId('today', id);

@@ -1,6 +1,7 @@
 import type { WorkedQuote } from '@scantling/contracts';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import { mergedId } from '../../figures/merge-tables.ts';
+import './quote.css';
 
 interface ReckoningProps {
   readonly worked: WorkedQuote;

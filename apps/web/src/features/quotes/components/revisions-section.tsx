@@ -7,6 +7,8 @@ import { FigureValue } from '../../figures/figure-value.tsx';
 import { mergedId } from '../../figures/merge-tables.ts';
 import type { Quote } from '../api/get-quote.ts';
 import { momentWords, STATE_WORDS } from './state-words.ts';
+import '../../client-document/client-document.css';
+import './quote.css';
 
 /** Original and accepted additions: what is agreed in all. */
 export function ContractSection({ contract }: { readonly contract: NonNullable<Quote['contract']> }) {

@@ -4,6 +4,7 @@ import { ChangeClash } from '../../../components/record-editor/change-clash.tsx'
 import type { Difference } from '../../../components/record-editor/field-spec.ts';
 import type { FieldError } from '../../../lib/api-problem.ts';
 import '../../../components/save-notice.css';
+import '../../../components/field.css';
 
 interface SaveQuoteProps {
   /** The changes were made before this page was opened. */

@@ -10,6 +10,7 @@ import { ClientDocumentView } from '../../client-document/client-document.tsx';
 import type { Revision } from '../api/get-quote.ts';
 import { useSendQuote } from '../api/quote-acts.ts';
 import { previewPaperAddress, previewQuery } from '../api/work-out-quote.ts';
+import './quote.css';
 
 export type Sent = Pick<AnswerOf<typeof sendQuote>, 'id' | 'linkPath' | 'mailTo'>;
 

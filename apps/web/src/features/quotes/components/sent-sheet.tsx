@@ -24,6 +24,7 @@ import { MovedSection } from './moved-section.tsx';
 import { Reckoning } from './reckoning.tsx';
 import { ContractSection } from './revisions-section.tsx';
 import type { Sent } from './send-section.tsx';
+import './quote.css';
 
 interface SentSheetProps {
   readonly quote: Quote;

@@ -5,6 +5,7 @@ import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 import { fromPercent, toPercent } from '../../../lib/percent.ts';
 import { freshPart, type PartForm, type QuoteForm } from './quote-form.ts';
+import './quote.css';
 
 interface TermsProps {
   readonly form: QuoteForm;

@@ -12,6 +12,7 @@ import { newIdempotencyKey } from '../../../lib/api-client.ts';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { clientChoicesQuery, sheetChoicesQuery } from '../api/list-choices.ts';
 import { useCreateQuote } from '../api/quote-acts.ts';
+import '../components/quote.css';
 
 type Sheets = NonNullable<ReturnType<typeof useSheets>['data']>;
 type Clients = readonly { readonly id: string; readonly label: string }[];
