@@ -11,6 +11,8 @@ const SCREENS = [
   '/cost-sheets',
   '/quotes',
   '/quotes/new',
+  '/invoices',
+  '/invoices/overdue',
   '/clients',
   '/enquiries',
   '/enquiries/new',

@@ -46,6 +46,12 @@ export const INDEX_ENTRIES: readonly IndexEntry[] = [
     group: 'selling',
     purpose: 'What was offered to whom, what became of it, what has moved since',
   },
+  {
+    label: 'Invoices',
+    to: '/invoices',
+    group: 'selling',
+    purpose: 'What was billed, what came in, what is owed and overdue',
+  },
   { label: 'Clients', to: '/clients', group: 'selling', purpose: 'Whom pieces are made for' },
   {
     label: 'Mail',

@@ -7,6 +7,7 @@ import { clientRoutes } from './routes/client-routes.tsx';
 import { costSheetRoutes } from './routes/cost-sheet-routes.tsx';
 import { designRoutes } from './routes/design-routes.tsx';
 import { enquiryRoutes } from './routes/enquiry-routes.tsx';
+import { invoiceRoutes } from './routes/invoice-routes.tsx';
 import { labourGradeRoutes } from './routes/labour-grade-routes.tsx';
 import { mailRoutes } from './routes/mail-routes.tsx';
 import { materialRoutes } from './routes/material-routes.tsx';
@@ -43,6 +44,7 @@ const routeTree = rootRoute.addChildren([
     ...designRoutes,
     ...costSheetRoutes,
     ...quoteRoutes,
+    ...invoiceRoutes,
   ]),
 ]);
 

@@ -49,7 +49,7 @@ export async function everyItem<Value>(
 }
 
 /** Keeps one idempotency key while the same body is sent again, so that a lost answer creates nothing twice. */
-function useIntentKey(): (body: unknown) => string {
+export function useIntentKey(): (body: unknown) => string {
   const last = useRef({ text: '', key: '' });
   return (body) => {
     const text = JSON.stringify(body);

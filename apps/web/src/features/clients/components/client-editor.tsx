@@ -14,6 +14,15 @@ export function ClientEditor({ id }: { readonly id: string | null }) {
       newTitle="New client"
       consequence="Name, address and notes are gone for good; cost sheets made for them stay, without a client."
       facts={(client) => [{ label: 'Since', value: client.createdAt.slice(0, 10) }]}
+      actions={(client) => (
+        <Link
+          to="/clients/$clientId/statement"
+          params={{ clientId: client.id }}
+          className="button button-plain"
+        >
+          Statement
+        </Link>
+      )}
       groups={CLIENT_GROUPS}
       toValues={clientValues}
       toInput={clientInput}

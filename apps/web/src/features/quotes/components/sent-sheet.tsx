@@ -1,6 +1,7 @@
 import { addressOf, getDocument, sendQuote } from '@scantling/contracts';
 import { allows } from '@scantling/quoting';
 import { useQuery } from '@tanstack/react-query';
+import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
@@ -64,6 +65,11 @@ function Acts({ quote, revision, etag, onGoTo }: Omit<SentSheetProps, 'sent' | '
           Revise
         </Button>
       )}
+      {quote.contract && (
+        <Link to="/quotes/$quoteId/money" params={{ quoteId: quote.id }} className="button button-plain">
+          Money
+        </Link>
+      )}
       {mayAct && revision.series === 0 && allows(revision.state, 'add') && (
         <Button
           isPending={add.isPending}
@@ -115,7 +121,6 @@ export function SentSheet({ quote, revision, etag, sent, head, onGoTo }: SentShe
       {frozen.isError && <ErrorNotice error={frozen.error} retry={() => void frozen.refetch()} />}
       {frozen.data && <Reckoning worked={frozen.data} of="sent" />}
       {frozen.data && quote.contract && <ContractSection contract={quote.contract} />}
-      {/* Invoices and payments of an accepted quote stand here, below what is agreed. */}
       {comparison.isPending && <Loading label="Comparing with today" />}
       {comparison.isError && <ErrorNotice error={comparison.error} retry={() => void comparison.refetch()} />}
       {frozen.data && comparison.data && <MovedSection today={comparison.data} />}
