@@ -30,6 +30,18 @@ export interface EditColumn {
   readonly read: (text: string) => CellReading;
   /** For `details`. */
   readonly shown?: (row: GridRow) => string;
+  /** The column as it is in one row, where rows differ in what they hold; undefined: the empty row at the end. */
+  readonly inRow?: (row: GridRow | undefined) => EditColumn;
+}
+
+/** What stands at the end of a cell beside its text, such as what a formula comes to, and in whole while it has the focus. */
+export interface CellAside {
+  readonly text: string;
+  readonly note: string;
+}
+
+export function columnIn(column: EditColumn, row: GridRow | undefined): EditColumn {
+  return column.inRow?.(row) ?? column;
 }
 
 export function cellText(row: GridRow, column: EditColumn): string {
@@ -40,15 +52,16 @@ export function cellText(row: GridRow, column: EditColumn): string {
 export function shownText(row: GridRow, column: EditColumn): string {
   if (column.kind === 'details') return column.shown?.(row) ?? '';
   const text = cellText(row, column);
-  if (column.kind !== 'choice') return text;
-  return column.choices?.find(({ id }) => id === text)?.label ?? text;
+  const { kind, choices } = columnIn(column, row);
+  if (kind !== 'choice') return text;
+  return choices?.find(({ id }) => id === text)?.label ?? text;
 }
 
 /** The row with a text put into a column, written the column's own way where it can be read. */
 export function withText(row: GridRow, column: EditColumn, typed: string): GridRow {
   if (column.kind === 'details') return row;
   const text = typed.trim();
-  const reading = text === '' ? { text } : column.read(text);
+  const reading = text === '' ? { text } : columnIn(column, row).read(text);
   return { ...row, cells: { ...row.cells, [column.id]: 'error' in reading ? text : reading.text } };
 }
 

@@ -7,7 +7,7 @@ import { useGridFocus } from '../data-table/use-grid-focus.ts';
 import { useRowWindow } from '../data-table/use-row-window.ts';
 import type { FieldMessage } from '../field.tsx';
 import { CellEditor } from './cell-editor.tsx';
-import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
+import { type CellAside, columnIn, type EditColumn, type GridRow, shownText } from './edit-column.ts';
 import { EditHead, EditRow } from './edit-rows.tsx';
 import { type GridUndo, gridEdits } from './grid-edits.ts';
 import { GridFoot } from './grid-foot.tsx';
@@ -31,6 +31,7 @@ export interface EditGridProps {
   /** A new row, or a copy of one under a key of its own. */
   readonly freshRow: (from?: GridRow) => GridRow;
   readonly errorAt: (row: GridRow, column: string) => FieldMessage | undefined;
+  readonly asideAt?: (row: GridRow, column: string) => CellAside | undefined;
   readonly undo: GridUndo;
   readonly isReadOnly?: boolean;
   /** Opens the form of one row. */
@@ -112,8 +113,9 @@ export function EditGrid(props: EditGridProps) {
     const cell = target instanceof Element ? target.closest<HTMLElement>('[data-row][data-column]') : null;
     return cell && { row: Number(cell.dataset.row), column: Number(cell.dataset.column) };
   };
-  const openColumn = open && columns[open.column];
-  const openRow = open && rows[open.row];
+  const openRow = open ? rows[open.row] : undefined;
+  const opened = open && columns[open.column];
+  const openColumn = opened && columnIn(opened, openRow);
   const rowName = openRow && columns[0] ? shownText(openRow, columns[0]) : `new ${props.one}`;
   const editor = open && openColumn && (
     <CellEditor
@@ -198,6 +200,7 @@ export function EditGrid(props: EditGridProps) {
                   area={grid.hasSelection ? grid.area : null}
                   focused={isActive && index === position.row ? position.column : null}
                   errorAt={props.errorAt}
+                  asideAt={props.asideAt}
                   newText={`New ${props.one}`}
                   open={open?.row === index ? { column: open.column, editor } : null}
                 />

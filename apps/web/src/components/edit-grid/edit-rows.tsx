@@ -3,7 +3,7 @@ import { cellMarks } from '../data-table/cell-marks.ts';
 import type { GridArea } from '../data-table/grid-position.ts';
 import type { FieldMessage } from '../field.tsx';
 import { CellHanging } from './cell-hanging.tsx';
-import { type EditColumn, type GridRow, shownText } from './edit-column.ts';
+import { type CellAside, type EditColumn, type GridRow, shownText } from './edit-column.ts';
 import './edit-grid.css';
 
 export function EditHead({ columns }: { readonly columns: readonly EditColumn[] }) {
@@ -33,6 +33,7 @@ interface EditRowProps {
   /** The column in focus, where the focus is in this row. */
   readonly focused: number | null;
   readonly errorAt: (row: GridRow, column: string) => FieldMessage | undefined;
+  readonly asideAt: ((row: GridRow, column: string) => CellAside | undefined) | undefined;
   /** Words in the first cell of the empty row. */
   readonly newText: string;
   /** The editor of the cell that is open, and its column. */
@@ -48,6 +49,7 @@ export function EditRow(props: EditRowProps) {
         const error = row && props.errorAt(row, column.id);
         const message = error && `${row.key}-${column.id}-error`;
         const isOpen = open?.column === at;
+        const aside = isOpen || !row ? undefined : props.asideAt?.(row, column.id);
         return (
           <Cell
             key={column.id}
@@ -59,8 +61,9 @@ export function EditRow(props: EditRowProps) {
             {isOpen
               ? open.editor
               : row
-                ? shownText(row, column)
+                ? withAside(shownText(row, column), aside)
                 : at === 0 && <EmptyWords text={props.newText} />}
+            {aside && !error && props.focused === at && <AsideNote note={aside.note} />}
             {error && <CellError id={message} error={error} isShown={props.focused === at && !isOpen} />}
           </Cell>
         );
@@ -71,6 +74,27 @@ export function EditRow(props: EditRowProps) {
 
 function EmptyWords({ text }: { readonly text: string }) {
   return <span className="edit-new">{text}</span>;
+}
+
+function withAside(text: string, aside: CellAside | undefined): ReactNode {
+  if (aside === undefined) return text;
+  return (
+    <span className="cell-beside">
+      <span className="cell-written">{text}</span> <span className="cell-aside">{aside.text}</span>
+    </span>
+  );
+}
+
+function AsideNote({ note }: { readonly note: string }) {
+  const anchor = useRef<HTMLSpanElement>(null);
+  return (
+    <>
+      <span ref={anchor} hidden />
+      <CellHanging anchor={anchor}>
+        <p className="cell-reading">{note}</p>
+      </CellHanging>
+    </>
+  );
 }
 
 interface CellErrorProps {

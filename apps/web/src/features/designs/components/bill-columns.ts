@@ -52,8 +52,8 @@ function readYesNo(text: string): CellReading {
   return { error: { message: `"${text}" is neither yes nor no.`, mend: 'Write yes or no.' } };
 }
 
-/** Both systems, so that a length typed in one is checked against the other. */
-function lengthNote(mm: string, system: LengthSystem): string {
+/** A length in both systems, so that a length typed in one is checked against the other. */
+export function lengthNote(mm: string, system: LengthSystem): string {
   const [own, other] =
     system === 'metric' ? (['metric', 'imperial'] as const) : (['imperial', 'metric'] as const);
   return `${formatLength(mm, own, { denominator: 64, places: 6 })}, ${formatLength(mm, other, { denominator: 64 })}`;
@@ -83,13 +83,16 @@ const WIDTHS: Readonly<Record<BillField['form'], number>> = {
 };
 const NUMERIC: readonly BillField['form'][] = ['count', 'number', 'length', 'percent'];
 
+const WITH_FORMULA = 190;
+
 /** Heads of further columns are long; a column is never narrower than its head. */
 function widthOf(field: BillField, header: string): number {
   if (field.path === 'name') return 190;
   return Math.max(WIDTHS[field.form], header.length * 7 + 26);
 }
 
-function columnOf(field: BillField, system: LengthSystem, from: BillChoices): EditColumn {
+/** A field as a column of a grid. */
+export function columnOf(field: BillField, system: LengthSystem, from: BillChoices): EditColumn {
   const choices = choicesOf(field, from);
   const unit = unitOf(field, system);
   const header = unit === '' ? field.label : `${field.label}, ${unit}`;
@@ -114,16 +117,22 @@ interface ColumnWishes {
   readonly choices: BillChoices;
   /** Every value has a column of its own; else the rarer ones share one. */
   readonly isWhole: boolean;
+  /** Fields that hold a formula in some row; what it comes to stands beside it. */
+  readonly worked: string;
 }
 
 export function billColumns(
   kind: BillKind,
-  { system, choices, isWhole }: ColumnWishes,
+  { system, choices, isWhole, worked }: ColumnWishes,
 ): readonly EditColumn[] {
   const fields = BILL_FIELDS[kind];
   const columns = fields
     .filter((field) => isWhole || field.isColumn)
-    .map((field) => columnOf(field, system, choices));
+    .map((field) => {
+      const column = columnOf(field, system, choices);
+      const hasFormula = worked.split(' ').includes(field.path);
+      return hasFormula ? { ...column, width: Math.max(column.width, WITH_FORMULA) } : column;
+    });
   if (isWhole || fields.every(({ isColumn }) => isColumn)) return columns;
   const further: EditColumn = {
     id: 'further',

@@ -1,14 +1,15 @@
 import { exampleBill } from '@scantling/contracts';
-import type { Bill } from '@scantling/costing';
+import { type Bill, plainDesign } from '@scantling/costing';
 import { describe, expect, it } from 'vitest';
 import { withText } from '../../../components/edit-grid/edit-column.ts';
 import { billChoices, billColumns } from './bill-columns.ts';
 import { billDifferences } from './bill-differences.ts';
-import { type DraftState, draftOf, freshRow, inSystem, withIds } from './bill-draft.ts';
+import { type DraftState, draftOf, freshRow, inSystem } from './bill-draft.ts';
 import type { BillKind } from './bill-fields.ts';
 import { type KeptDraft, keepDraft, keptDraft } from './kept-draft.ts';
 import { placeWords } from './place-words.ts';
 import { readDraft } from './read-draft.ts';
+import { withIds } from './row-ids.ts';
 
 const BILL: Bill = {
   ...exampleBill,
@@ -20,11 +21,11 @@ const RECORDS = {
   grades: [{ id: 'owner', label: 'owner' }],
   machines: [],
 };
-const METRIC = draftOf(BILL, 'metric');
+const METRIC = draftOf(plainDesign(BILL), 'metric');
 
 function typed(state: DraftState, kind: BillKind, at: number, column: string, text: string): DraftState {
   const choices = billChoices(RECORDS, state.bill);
-  const found = billColumns(kind, { system: state.unitSystem, choices, isWhole: true }).find(
+  const found = billColumns(kind, { system: state.unitSystem, choices, isWhole: true, worked: '' }).find(
     ({ id }) => id === column,
   );
   if (!found) throw new Error(`no column ${column}`);
@@ -34,17 +35,17 @@ function typed(state: DraftState, kind: BillKind, at: number, column: string, te
 
 describe('a bill in its grids', () => {
   it('reads back as it was kept, in either system and after each change of it', () => {
-    expect(readDraft(METRIC, RECORDS)).toMatchObject({ bill: BILL, count: 0 });
+    expect(readDraft(METRIC, RECORDS)).toMatchObject({ whole: { bill: BILL }, count: 0 });
     const inches = inSystem(METRIC, 'imperial');
     expect(inches.bill.parts[0]?.cells).toMatchObject({ length: '23 5/8"', width: '320.000001 mm' });
-    expect(readDraft(inches, RECORDS).bill).toEqual(BILL);
-    expect(readDraft(inSystem(inches, 'metric'), RECORDS).bill).toEqual(BILL);
+    expect(readDraft(inches, RECORDS).whole?.bill).toEqual(BILL);
+    expect(readDraft(inSystem(inches, 'metric'), RECORDS).whole?.bill).toEqual(BILL);
   });
 
   it('keeps the length of a row that cannot be read when the system changes', () => {
     const broken = typed(METRIC, 'parts', 0, 'quantity', 'two');
     const mended = typed(inSystem(broken, 'imperial'), 'parts', 0, 'quantity', '1');
-    expect(readDraft(mended, RECORDS).bill?.parts[0]?.length).toBe('600.075');
+    expect(readDraft(mended, RECORDS).whole?.bill.parts[0]?.length).toBe('600.075');
   });
 
   it('writes a length typed any way in the own way of the design', () => {
@@ -56,8 +57,8 @@ describe('a bill in its grids', () => {
 
   it('names every cell to mend by its row and path, the text kept', () => {
     const state = typed(typed(METRIC, 'parts', 0, 'width', '1,250'), 'operations', 0, 'grade', 'helper');
-    const { bill, errors, count } = readDraft(state, RECORDS);
-    expect(bill).toBeNull();
+    const { whole, errors, count } = readDraft(state, RECORDS);
+    expect(whole).toBeNull();
     expect(count).toBe(2);
     expect(errors.get(state.bill.parts[0]?.key ?? '')?.get('width')?.message).toContain('1,250');
     expect(errors.get(state.bill.operations[0]?.key ?? '')?.get('grade')?.message).toBe(
@@ -71,13 +72,13 @@ describe('a bill in its grids', () => {
     const { errors } = readDraft(state, RECORDS);
     expect(errors.get(state.bill.finishes[0]?.key ?? '')?.get('parts')?.message).toContain('"lid"');
     expect(errors.get(state.bill.parts[0]?.key ?? '')?.get('assembly')?.message).toContain('"Lid"');
-    expect(readDraft(typed(METRIC, 'parts', 0, 'assembly', 'BASE'), RECORDS).bill?.parts[0]?.assembly).toBe(
-      'base',
-    );
+    expect(
+      readDraft(typed(METRIC, 'parts', 0, 'assembly', 'BASE'), RECORDS).whole?.bill.parts[0]?.assembly,
+    ).toBe('base');
   });
 
   it('says nothing of records before it knows them', () => {
-    expect(readDraft(METRIC, undefined).bill).toEqual(BILL);
+    expect(readDraft(METRIC, undefined).whole?.bill).toEqual(BILL);
   });
 });
 
@@ -95,7 +96,7 @@ describe('ids', () => {
 
 describe('two versions of a bill', () => {
   it('differ by value, by row and by order', () => {
-    expect(billDifferences(METRIC, draftOf(BILL, 'metric'))).toEqual([]);
+    expect(billDifferences(METRIC, draftOf(plainDesign(BILL), 'metric'))).toEqual([]);
     const mine = typed(METRIC, 'parts', 0, 'width', '330');
     const theirs: DraftState = { ...METRIC, bill: { ...METRIC.bill, assemblies: [] } };
     expect(billDifferences(mine, theirs)).toEqual([
@@ -105,8 +106,8 @@ describe('two versions of a bill', () => {
   });
 
   it('say in words where the API found an error', () => {
-    expect(placeWords('bill.parts.0.edgeBand.material', METRIC.bill)).toBe('Parts, seat, Band material');
-    expect(placeWords('code', METRIC.bill)).toBe('code');
+    expect(placeWords('bill.parts.0.edgeBand.material', METRIC)).toBe('Parts, seat, Band material');
+    expect(placeWords('code', METRIC)).toBe('code');
   });
 });
 

@@ -1,9 +1,11 @@
-import { type DrawnBill, isFormula } from '@scantling/costing';
+import { type DrawnDesign, isFormula } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
 import { newIdempotencyKey } from '../../../lib/api-client.ts';
 import { BILL_FIELDS, type BillKind, type BillRow, FRESH_CELLS } from './bill-fields.ts';
 import { rowCells } from './bill-text.ts';
+import { parameterRows } from './parameter-rows.ts';
+import { parametersInSystem } from './parameters-in-system.ts';
 import { readRow, readValue } from './read-row.ts';
 
 /** A bill as it stands in the grids: the text of every cell, readable or not. */
@@ -13,6 +15,8 @@ export type BillDraft = Readonly<Record<BillKind, readonly GridRow[]>>;
 export interface DraftState {
   readonly unitSystem: LengthSystem;
   readonly bill: BillDraft;
+  readonly parameters: readonly GridRow[];
+  readonly variants: readonly GridRow[];
 }
 
 export function byKind<Value>(of: (kind: BillKind) => Value): Record<BillKind, Value> {
@@ -26,7 +30,8 @@ export function byKind<Value>(of: (kind: BillKind) => Value): Record<BillKind, V
   };
 }
 
-export function draftOf(bill: DrawnBill, unitSystem: LengthSystem): DraftState {
+export function draftOf(design: DrawnDesign, unitSystem: LengthSystem): DraftState {
+  const { bill } = design;
   const rowsOf = (kind: BillKind): GridRow[] => {
     const rows: readonly BillRow[] = bill[kind];
     return rows.map((row) => ({
@@ -34,12 +39,13 @@ export function draftOf(bill: DrawnBill, unitSystem: LengthSystem): DraftState {
       cells: rowCells(row, BILL_FIELDS[kind], unitSystem),
     }));
   };
-  return { unitSystem, bill: byKind(rowsOf) };
+  return { unitSystem, bill: byKind(rowsOf), ...parameterRows(design, unitSystem) };
 }
 
 /** The same lengths written in the other system; what cannot be read stays as it was typed. */
-export function inSystem({ unitSystem, bill }: DraftState, next: LengthSystem): DraftState {
-  if (unitSystem === next) return { unitSystem, bill };
+export function inSystem(state: DraftState, next: LengthSystem): DraftState {
+  const { unitSystem, bill } = state;
+  if (unitSystem === next) return state;
   const rewritten = (kind: BillKind, row: GridRow): GridRow => {
     const read = readRow(kind, row.cells, unitSystem);
     const whole: readonly BillRow[] = read.bill?.[kind] ?? [];
@@ -53,6 +59,7 @@ export function inSystem({ unitSystem, bill }: DraftState, next: LengthSystem): 
   return {
     unitSystem: next,
     bill: byKind((kind) => bill[kind].map((row) => rewritten(kind, row))),
+    ...parametersInSystem(state, next),
   };
 }
 
@@ -66,32 +73,6 @@ function withUnit(kind: BillKind, path: string, text: string, system: LengthSyst
   } catch {
     return text;
   }
-}
-
-const slugOf = (name: string): string =>
-  name
-    .trim()
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 36);
-
-function freeId(wanted: string, taken: ReadonlySet<string>): string {
-  let id = wanted;
-  for (let count = 2; taken.has(id); count += 1) id = `${wanted}-${count}`;
-  return id;
-}
-
-/** Gives every named row without an id one made of its name, and one of its own to each copy. */
-export function withIds(rows: readonly GridRow[]): readonly GridRow[] {
-  const taken = new Set(rows.map(({ cells }) => cells.id ?? '').filter(Boolean));
-  return rows.map((row) => {
-    const slug = slugOf(row.cells.name ?? '');
-    if ((row.cells.id ?? '') !== '' || slug === '') return row;
-    const id = freeId(slug, taken);
-    taken.add(id);
-    return { ...row, cells: { ...row.cells, id } };
-  });
 }
 
 /** A new row of a kind; a copy keeps all but the id, which `withIds` makes anew. */

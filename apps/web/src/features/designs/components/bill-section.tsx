@@ -6,32 +6,46 @@ import type { FieldMessage } from '../../../components/field.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { Switch } from '../../../components/switch.tsx';
 import { type BillChoices, billColumns } from './bill-columns.ts';
-import { type DraftState, freshRow, withIds } from './bill-draft.ts';
+import { type DraftState, freshRow } from './bill-draft.ts';
 import { BILL_FIELDS, type BillKind, KIND_WORDS } from './bill-fields.ts';
 import type { BillErrors } from './read-draft.ts';
 import { RowForm } from './row-form.tsx';
+import { withIds } from './row-ids.ts';
+import type { SizedCells } from './sized-cells.ts';
 
 interface BillSectionProps {
   readonly kind: BillKind;
   readonly state: DraftState;
   readonly errors: BillErrors;
   readonly choices: BillChoices;
+  /** What formulas come to. */
+  readonly sizes: SizedCells;
   readonly undo: GridUndo;
   readonly canEdit: boolean;
   readonly onState: (state: DraftState) => void;
 }
 
 /** The rows of one kind as a grid, with the form of one row for what the grid has no column for. */
-export function BillSection({ kind, state, errors, choices, undo, canEdit, onState }: BillSectionProps) {
+export function BillSection({
+  kind,
+  state,
+  errors,
+  choices,
+  sizes,
+  undo,
+  canEdit,
+  onState,
+}: BillSectionProps) {
   const [isWhole, setIsWhole] = useState(false);
   const [formKey, setFormKey] = useState<string | null>(null);
   const { title, one, note } = KIND_WORDS[kind];
   const fields = BILL_FIELDS[kind];
   const system = state.unitSystem;
   const rows = state.bill[kind];
+  const worked = [...new Set(rows.flatMap(({ key }) => [...(sizes.get(key)?.keys() ?? [])]))].join(' ');
   const columns = useMemo(
-    () => billColumns(kind, { system, choices, isWhole }),
-    [kind, system, choices, isWhole],
+    () => billColumns(kind, { system, choices, isWhole, worked }),
+    [kind, system, choices, isWhole, worked],
   );
   const onRows = (next: readonly GridRow[]): void =>
     onState({ ...state, bill: { ...state.bill, [kind]: withIds(next) } });
@@ -60,6 +74,7 @@ export function BillSection({ kind, state, errors, choices, undo, canEdit, onSta
           onRows={onRows}
           freshRow={(from) => freshRow(kind, from)}
           errorAt={errorAt}
+          asideAt={(row, column) => sizes.get(row.key)?.get(column)}
           undo={undo}
           isReadOnly={!canEdit}
           onDetails={(row) => setFormKey(row.key)}

@@ -2,10 +2,10 @@ import { isFormula } from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import { lengthText } from '../../../lib/length-text.ts';
 import { toPercent } from '../../../lib/percent.ts';
-import type { BillField, BillRow } from './bill-fields.ts';
+import type { BillField } from './bill-fields.ts';
 
 /** What a row holds at a path, or undefined. */
-function valueAt(row: BillRow, path: string): unknown {
+export function valueAt(row: object, path: string): unknown {
   return path
     .split('.')
     .reduce<unknown>(
@@ -14,7 +14,7 @@ function valueAt(row: BillRow, path: string): unknown {
     );
 }
 
-function textOf(row: BillRow, field: BillField, system: LengthSystem): string {
+function textOf(row: object, field: BillField, system: LengthSystem): string {
   const value = valueAt(row, field.path);
   if (value === undefined || value === null || value === false) return '';
   if (value === true) return 'yes';
@@ -28,7 +28,7 @@ function textOf(row: BillRow, field: BillField, system: LengthSystem): string {
 /** What stands in the cells of a row, by path. */
 export type RowCells = Readonly<Record<string, string>>;
 
-export function rowCells(row: BillRow, fields: readonly BillField[], system: LengthSystem): RowCells {
+export function rowCells(row: object, fields: readonly BillField[], system: LengthSystem): RowCells {
   return Object.fromEntries(fields.map((field) => [field.path, textOf(row, field, system)]));
 }
 

@@ -19,10 +19,12 @@ import { BILL_KINDS } from './bill-fields.ts';
 import { BillSection } from './bill-section.tsx';
 import { aboutDifferences, DESIGN_FIELDS, DesignFields } from './design-fields.tsx';
 import { ImportSection } from './import-section.tsx';
+import { ParameterSections } from './parameter-sections.tsx';
 import { placeWords } from './place-words.ts';
 import { readDraft } from './read-draft.ts';
 import { RemoveDesign } from './remove-design.tsx';
 import { SaveDesign } from './save-design.tsx';
+import { sizedCells } from './sized-cells.ts';
 import { useDesignDraft } from './use-design-draft.ts';
 
 interface DesignSheetProps {
@@ -40,11 +42,17 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
   const canCost = useMayCall(createCostSheet);
   const queryClient = useQueryClient();
   const records = useQuery(billChoicesQuery).data;
+  const reading = useMemo(() => readDraft(state, records), [state, records]);
+  const { parameters } = reading.drawn;
   const choices = useMemo(
-    () => billChoices(records, state.bill, design.parameters),
-    [records, state.bill, design.parameters],
+    () => billChoices(records, state.bill, parameters),
+    [records, state.bill, parameters],
   );
-  const reading = useMemo(() => readDraft(state, records, design), [state, records, design]);
+  const [variant, setVariant] = useState<string | null>(null);
+  const sizes = useMemo(
+    () => sizedCells(reading, variant, state.unitSystem),
+    [reading, variant, state.unitSystem],
+  );
   useBlocker({
     shouldBlockFn: () =>
       isChanged && !window.confirm('Leave without saving? The changes stay in this window only.'),
@@ -62,8 +70,8 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
     if (error instanceof ApiProblem && error.status === 412) setTheirs(await readNewest());
   };
   const save = (): void => {
-    if (reading.bill === null) return;
-    const body = { ...about, unitSystem: state.unitSystem, bill: reading.bill, note: draft.note };
+    if (reading.whole === null) return;
+    const body = { ...about, unitSystem: state.unitSystem, ...reading.whole, note: draft.note };
     edit.mutate(
       { body, etag: draft.etag },
       {
@@ -77,7 +85,7 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
   };
   const clash = theirs && [
     ...aboutDifferences({ ...about, unitSystem: state.unitSystem }, theirs.value),
-    ...billDifferences(state, draftOf(theirs.value.bill, state.unitSystem)),
+    ...billDifferences(state, draftOf(theirs.value, state.unitSystem)),
   ];
   return (
     <Sheet>
@@ -108,6 +116,17 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
         }
       />
       {about.description !== '' && <p className="sheet-lead">{about.description}</p>}
+      <ParameterSections
+        state={state}
+        errors={reading.errors}
+        records={records}
+        sizes={sizes}
+        variant={variant}
+        onVariant={setVariant}
+        undo={draft.undo}
+        canEdit={canEdit}
+        onState={draft.change}
+      />
       {BILL_KINDS.map((kind) => (
         <BillSection
           key={kind}
@@ -115,6 +134,7 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
           state={state}
           errors={reading.errors}
           choices={choices}
+          sizes={sizes}
           undo={draft.undo}
           canEdit={canEdit}
           onState={draft.change}
@@ -151,7 +171,7 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
           isBroughtBack={draft.isBroughtBack}
           isPending={edit.isPending}
           error={edit.error}
-          unplaced={unplaced.map((one) => ({ ...one, field: placeWords(one.field, state.bill) }))}
+          unplaced={unplaced.map((one) => ({ ...one, field: placeWords(one.field, state) }))}
           onSave={save}
           onDrop={() => void startAnew()}
           clash={clash}

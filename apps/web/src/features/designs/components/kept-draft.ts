@@ -24,6 +24,8 @@ const keptSchema = z.object({
       consumables: rowsSchema,
       operations: rowsSchema,
     }),
+    parameters: rowsSchema,
+    variants: rowsSchema,
   }),
 });
 

@@ -1,12 +1,20 @@
-import { checkCodes, checkDesign, type DrawnBill, type DrawnDesign, EMPTY_BILL } from '@scantling/costing';
+import {
+  checkCodes,
+  checkDesign,
+  type DrawnBill,
+  type DrawnDesign,
+  EMPTY_BILL,
+  type KnownCodes,
+} from '@scantling/costing';
 import type { LengthSystem } from '@scantling/units';
 import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
 import type { FieldMessage } from '../../../components/field.tsx';
 import { sentence } from '../../../lib/sentence.ts';
 import type { RecordChoices } from '../api/list-bill-choices.ts';
 import { byKind, type DraftState } from './bill-draft.ts';
-import { BILL_FIELDS, BILL_KINDS, type BillKind, type BillRow } from './bill-fields.ts';
-import { isKind } from './place-words.ts';
+import { BILL_KINDS, type BillKind, type BillRow } from './bill-fields.ts';
+import { placeIn } from './place-words.ts';
+import { readParameter, readVariant } from './read-parameters.ts';
 import { readRow } from './read-row.ts';
 
 type RowReading = ReturnType<typeof readRow>;
@@ -26,31 +34,36 @@ const asSentence = (words: string): string => sentence('', words.charAt(0).toUpp
 /** What is wrong with a bill: by the key of the row and the path of the value. */
 export type BillErrors = ReadonlyMap<string, ReadonlyMap<string, FieldMessage>>;
 
+/** A cell of the grids. */
+export interface CellPlace {
+  readonly row: GridRow;
+  readonly path: string;
+}
+
 export interface DraftReading {
   /** null while anything is to mend. */
-  readonly bill: DrawnBill | null;
+  readonly whole: DrawnDesign | null;
+  /** What can be read so far. */
+  readonly drawn: DrawnDesign;
+  /** The cell that a path into `drawn` leads to ("bill.parts.3.length"). */
+  readonly placeOf: (field: string) => CellPlace | undefined;
   readonly errors: BillErrors;
   readonly count: number;
 }
-
-/** What formulas and materials of a bill may name beside its own rows. */
-export type Choosable = Pick<DrawnDesign, 'parameters' | 'variants'>;
-const NOTHING_TO_CHOOSE: Choosable = { parameters: [], variants: [] };
 
 /**
  * Reads the whole draft.
  * @param records what it may name; undefined while that is not known yet
  */
-export function readDraft(
-  { unitSystem, bill }: DraftState,
-  records: RecordChoices | undefined,
-  choosable: Choosable = NOTHING_TO_CHOOSE,
-): DraftReading {
+export function readDraft(state: DraftState, records: RecordChoices | undefined): DraftReading {
+  const { unitSystem, bill } = state;
   const errors = new Map<string, Map<string, FieldMessage>>();
   let count = 0;
   const wrong = (row: GridRow, path: string, message: FieldMessage): void => {
     const ofRow = errors.get(row.key) ?? new Map<string, FieldMessage>();
-    if (!ofRow.has(path)) count += 1;
+    // What is wrong with a text itself comes before what follows from it.
+    if (ofRow.has(path)) return;
+    count += 1;
     errors.set(row.key, ofRow.set(path, message));
   };
   const readable = byKind<GridRow[]>(() => []);
@@ -65,28 +78,35 @@ export function readDraft(
     });
     whole = { ...whole, [kind]: found };
   }
+  const parameters = state.parameters.map((row, at) => {
+    const { value, errors: found } = readParameter(row, at, unitSystem);
+    for (const [path, message] of found) wrong(row, path, message);
+    return value;
+  });
+  const variants = state.variants.map((row, at) => {
+    const { value, errors: found } = readVariant(row, at, state.parameters, unitSystem);
+    for (const [path, message] of found) wrong(row, path, message);
+    return value;
+  });
+  const drawn: DrawnDesign = { bill: whole, parameters, variants };
+  const placeOf = (field: string): CellPlace | undefined =>
+    placeIn(field, { ...state, bill: { ...bill, ...readable } });
+  const found = [
+    ...(records ? checkCodes(drawn, knownCodes(records)) : []),
+    ...checkDesign(drawn, unitSystem === 'metric' ? 'mm' : 'in'),
+  ];
+  for (const { field, message, mend } of found) {
+    const place = placeOf(field);
+    if (place) wrong(place.row, place.path, { message: asSentence(message), mend: asSentence(mend) });
+  }
+  return { whole: count === 0 ? drawn : null, drawn, placeOf, errors, count };
+}
+
+function knownCodes(records: RecordChoices): KnownCodes {
   const idsOf = (choices: RecordChoices[keyof RecordChoices]) => new Set(choices.map(({ id }) => id));
-  const known = records && {
+  return {
     materials: idsOf(records.materials),
     grades: idsOf(records.grades),
     machines: idsOf(records.machines),
   };
-  const drawing = { bill: whole, ...choosable };
-  const found = [
-    ...(known ? checkCodes(drawing, known) : []),
-    ...checkDesign(drawing, unitSystem === 'metric' ? 'mm' : 'in'),
-  ];
-  for (const { field, message, mend } of found) {
-    const [, kind, at, ...path] = field.split('.');
-    const row = isKind(kind) ? readable[kind][Number(at)] : undefined;
-    if (row && isKind(kind))
-      wrong(row, fieldPath(kind, path), { message: asSentence(message), mend: asSentence(mend) });
-  }
-  return { bill: count === 0 ? whole : null, errors, count };
-}
-
-/** The field a problem's path leads to: one entry of a list is told at the list. */
-function fieldPath(kind: BillKind, path: readonly string[]): string {
-  const whole = path.join('.');
-  return BILL_FIELDS[kind].some((field) => field.path === whole) ? whole : (path[0] ?? whole);
 }

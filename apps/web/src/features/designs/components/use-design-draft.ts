@@ -10,6 +10,7 @@ import {
 import type { Design } from '../api/get-design.ts';
 import { type DraftState, draftOf } from './bill-draft.ts';
 import { keepDraft, keptDraft } from './kept-draft.ts';
+import { withRenamedIds } from './renamed-ids.ts';
 
 type About = Pick<Design, 'code' | 'name' | 'description' | 'overallSize'>;
 
@@ -34,7 +35,7 @@ const aboutOf = ({ code, name, description, overallSize }: About): About => ({
 });
 
 function started(design: Design, etag: string | null): Drafting {
-  const saved = draftOf(design.bill, design.unitSystem);
+  const saved = draftOf(design, design.unitSystem);
   const about = aboutOf(design);
   return {
     etag,
@@ -87,7 +88,7 @@ export function useDesignDraft(design: Design, etag: string | null) {
     state: history.present,
     isChanged,
     undo,
-    change: (next: DraftState) => step((of) => recorded(of, next)),
+    change: (next: DraftState) => step((of) => recorded(of, withRenamedIds(of.present, next))),
     setAbout: (next: About) => setDraft((now) => ({ ...now, about: aboutOf(next) })),
     setNote: (next: string) => setDraft((now) => ({ ...now, note: next })),
     /** Begins anew from what is saved; the changes made here are given up. */
