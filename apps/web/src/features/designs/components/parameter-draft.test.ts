@@ -116,10 +116,13 @@ describe('what is to mend', () => {
 
   it('is told of bounds that a value breaks, as drawn and in a variant', () => {
     expect(told(typedParameter(METRIC, 0, 'greatest', '1300'))).toEqual([
-      expect.stringContaining('Is 1350, more than 1300'),
+      expect.stringContaining('1350 is more than the greatest, 1300.'),
     ]);
-    const [variantError] = told(typedVariant(METRIC, 0, '2400'));
-    expect(variantError).toContain('2400, more than 2000');
+    const inches = typedVariant(inSystem(METRIC, 'imperial'), 0, '80');
+    expect(told(inches)[0]).toContain('80" is more than the greatest, 2000 mm.');
+    expect(told(typedParameter(METRIC, 0, 'value', '400'))).toEqual([
+      'value: 400 is less than the least, 600. Write at least 600, or change the least of the parameter.',
+    ]);
   });
 
   it('is told where a variant holds a formula, or a length has choices', () => {

@@ -48,7 +48,10 @@ export function ParameterSections(props: ParameterSectionsProps) {
   };
   return (
     <>
-      <Section title="Parameters" note="sizes, numbers and woods that may be chosen">
+      <Section
+        title="Parameters"
+        note={`what may be chosen; lengths in ${unitSystem === 'metric' ? 'mm' : 'inches'}`}
+      >
         {canEdit && <FormulaHelp system={unitSystem} />}
         <EditGrid
           {...shared}

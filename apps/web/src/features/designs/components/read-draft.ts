@@ -91,13 +91,17 @@ export function readDraft(state: DraftState, records: RecordChoices | undefined)
   const drawn: DrawnDesign = { bill: whole, parameters, variants };
   const placeOf = (field: string): CellPlace | undefined =>
     placeIn(field, { ...state, bill: { ...bill, ...readable } });
+  const unread = new Set(state.parameters.filter((_, at) => parameters[at]?.value === ''));
+  const isUnread = ({ row, path }: CellPlace): boolean => path === 'value' && unread.has(row);
   const found = [
     ...(records ? checkCodes(drawn, knownCodes(records)) : []),
     ...checkDesign(drawn, unitSystem === 'metric' ? 'mm' : 'in'),
   ];
   for (const { field, message, mend } of found) {
     const place = placeOf(field);
-    if (place) wrong(place.row, place.path, { message: asSentence(message), mend: asSentence(mend) });
+    // A parameter that could not be read has no value; why is told where it could not be read.
+    if (place && !isUnread(place))
+      wrong(place.row, place.path, { message: asSentence(message), mend: asSentence(mend) });
   }
   return { whole: count === 0 ? drawn : null, drawn, placeOf, errors, count };
 }

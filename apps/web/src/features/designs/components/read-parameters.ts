@@ -7,6 +7,7 @@ import {
   type ParameterKind,
   type Variant,
 } from '@scantling/costing';
+import { decimal } from '@scantling/decimals';
 import type { LengthSystem } from '@scantling/units';
 import type { GridRow } from '../../../components/edit-grid/edit-column.ts';
 import type { FieldMessage } from '../../../components/field.tsx';
@@ -65,6 +66,29 @@ function misplaced(kind: ParameterKind, path: string): FieldMessage {
     : { message: 'A material has no least and no greatest.', mend: 'Clear it, or list choices.' };
 }
 
+/** A value beyond the bounds of its parameter, in the way both are written there. */
+function beyondBounds(
+  value: string,
+  typed: string,
+  { cells }: GridRow,
+  kind: ParameterKind,
+  system: LengthSystem,
+): FieldMessage | undefined {
+  for (const path of ['least', 'greatest'] as const) {
+    const text = (cells[path] ?? '').trim();
+    const bound = readPlain(valueField(path, path, kind, false), text, system, new Map());
+    if (kind === 'material' || bound === undefined) continue;
+    const isLeast = path === 'least';
+    const [less, more] = isLeast ? [value, bound] : [bound, value];
+    if (decimal(less).lt(more))
+      return {
+        message: `${typed.trim()} is ${isLeast ? 'less' : 'more'} than the ${path}, ${text}.`,
+        mend: `Write at ${isLeast ? 'least' : 'most'} ${text}, or change the ${path} of the parameter.`,
+      };
+  }
+  return undefined;
+}
+
 /** A parameter as typed. One that cannot be read still has its id, so that formulas over it are not told as well. */
 export function readParameter(row: GridRow, at: number, system: LengthSystem): RowReading<Parameter> {
   const wrong: Wrong = new Map();
@@ -91,6 +115,10 @@ export function readParameter(row: GridRow, at: number, system: LengthSystem): R
     if (value !== undefined)
       values[field.path] = isFormula(value) || Array.isArray(value) ? value : String(value);
   }
+  if (kind !== undefined && typeof values.value === 'string') {
+    const beyond = beyondBounds(values.value, cells.value ?? '', row, kind, system);
+    if (beyond) wrong.set('value', beyond);
+  }
   tooMany(at, MOST_PARAMETERS, 'parameters', 'label', wrong);
   const read = parametersSchema.safeParse([{ ...values, kind }]);
   if (read.success && read.data[0]) return { value: read.data[0], errors: wrong };
@@ -98,7 +126,9 @@ export function readParameter(row: GridRow, at: number, system: LengthSystem): R
     const path = String(issue.path[1] ?? 'label');
     const field = parameterFields('length').find((one) => one.path === path);
     const { message, mend } = issueWords(issue, false);
-    if (!wrong.has(path)) wrong.set(path, { message: sentence(field?.label ?? 'It', message), mend });
+    // What a value may be is not known before the kind is.
+    if (kind !== undefined && !wrong.has(path))
+      wrong.set(path, { message: sentence(field?.label ?? 'It', message), mend });
   }
   const id = (cells.id ?? '').trim();
   return { value: { id, label: id, kind: kind ?? 'length', value: '' }, errors: wrong };
@@ -123,7 +153,10 @@ export function readVariant(
     const { id = '', label = '' } = parameter.cells;
     if (kind === undefined || id === '') continue;
     const value = readPlain(valueField(path, label, kind, false), cells[path] ?? '', system, wrong);
-    if (value !== undefined) values[id] = value;
+    if (value === undefined) continue;
+    values[id] = value;
+    const beyond = beyondBounds(value, cells[path] ?? '', parameter, kind, system);
+    if (beyond) wrong.set(path, beyond);
   }
   const variant = { id: cells.id ?? '', name, values };
   const read = variantsSchema.safeParse([variant]);
