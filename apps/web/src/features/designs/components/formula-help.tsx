@@ -1,4 +1,5 @@
 import type { LengthSystem } from '@scantling/units';
+import '../../../components/field.css';
 import './design.css';
 
 const EXAMPLES = {
