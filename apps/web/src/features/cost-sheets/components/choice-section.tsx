@@ -11,6 +11,7 @@ import { useMayCall } from '../../../lib/use-session.ts';
 import { useEditCostSheet } from '../api/edit-cost-sheet.ts';
 import type { CostSheetRecord } from '../api/get-cost-sheet.ts';
 import { designRevisionQuery } from '../api/get-design-revision.ts';
+import { revisionChoicesQuery } from '../api/list-design-revisions.ts';
 import { choiceOf, type DesignChoice, isSameChoice, withValue } from './design-choice.ts';
 import { ParameterField } from './parameter-field.tsx';
 
@@ -28,6 +29,7 @@ interface ChoiceSectionProps {
 export function ChoiceSection({ sheet, etag, choice, onTry, error }: ChoiceSectionProps) {
   const number = choice.revision ?? sheet.newestRevision;
   const drawing = useQuery(designRevisionQuery(sheet.designId, number)).data;
+  const listed = useQuery(revisionChoicesQuery(sheet.designId, sheet.newestRevision)).data;
   const edit = useEditCostSheet(sheet.id);
   const canEdit = useMayCall(editCostSheet);
   const isTried = !isSameChoice(choice, choiceOf(sheet));
@@ -49,9 +51,8 @@ export function ChoiceSection({ sheet, etag, choice, onTry, error }: ChoiceSecti
   };
   const revisions = [
     { id: 'newest', label: `Newest (${sheet.newestRevision})`, note: 'follows every change of the design' },
-    ...[...new Set([sheet.newestRevision, number, ...(sheet.revision === null ? [] : [sheet.revision])])].map(
-      (one) => ({ id: String(one), label: `Revision ${one}`, note: 'stays, whatever changes' }),
-    ),
+    // Until the list is read, what is chosen can be shown.
+    ...(listed ?? (choice.revision === null ? [] : [{ id: String(number), label: `Revision ${number}` }])),
   ];
   return (
     <Section

@@ -2,14 +2,9 @@ import { compareDesigns, type DesignChange, type DrawnDesign } from '@scantling/
 import { useMemo } from 'react';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
-import { KIND_WORDS } from './bill-fields.ts';
+import { inWords, sectionWords } from './change-words.ts';
 
 const CHANGE_WORDS = { added: 'new', changed: 'changed', removed: 'gone' } as const;
-
-function sectionWords(section: DesignChange['section']): string {
-  if (section === 'parameters') return 'Parameters';
-  return section === 'variants' ? 'Variants' : KIND_WORDS[section].title;
-}
 
 const COLUMNS: readonly DataColumn<DesignChange>[] = [
   { id: 'change', header: 'Change', width: 110, text: ({ kind }) => CHANGE_WORDS[kind] },
@@ -23,14 +18,6 @@ const COLUMNS: readonly DataColumn<DesignChange>[] = [
     text: ({ fields }) => fields.map(({ field }) => inWords(field)).join(', '),
   },
 ];
-
-/** "lengthAllowance" as it is read: "length allowance". */
-function inWords(name: string): string {
-  return name
-    .replace(/^(is|has)(?=[A-Z])/, '')
-    .replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter}`)
-    .toLowerCase();
-}
 
 function rowCount({ bill, parameters, variants }: DrawnDesign): number {
   const rows = Object.values(bill).reduce((total, kind) => total + kind.length, 0);

@@ -38,10 +38,9 @@ export function unitOf(field: BillField, system: LengthSystem): string {
   return field.form === 'percent' ? '%' : (field.suffix ?? '');
 }
 
-/** Values without a column of their own, in words: "Staves 3; Rejects 5 %". */
-export function furtherText(cells: RowCells, fields: readonly BillField[], system: LengthSystem): string {
+/** Values in words: "Staves 3; Rejects 5 %". */
+export function valuesText(cells: RowCells, fields: readonly BillField[], system: LengthSystem): string {
   return fields
-    .filter((field) => !field.isColumn)
     .flatMap((field) => {
       const text = cells[field.path] ?? '';
       if (text === '') return [];
@@ -49,4 +48,13 @@ export function furtherText(cells: RowCells, fields: readonly BillField[], syste
       return [field.form === 'yes-no' ? field.label : [field.label, text, unit].filter(Boolean).join(' ')];
     })
     .join('; ');
+}
+
+/** Values without a column of their own, in words. */
+export function furtherText(cells: RowCells, fields: readonly BillField[], system: LengthSystem): string {
+  return valuesText(
+    cells,
+    fields.filter((field) => !field.isColumn),
+    system,
+  );
 }

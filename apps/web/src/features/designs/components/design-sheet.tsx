@@ -23,6 +23,7 @@ import { ParameterSections } from './parameter-sections.tsx';
 import { placeWords } from './place-words.ts';
 import { readDraft } from './read-draft.ts';
 import { RemoveDesign } from './remove-design.tsx';
+import { RevisionsSection } from './revisions-section.tsx';
 import { SaveDesign } from './save-design.tsx';
 import { sizedCells } from './sized-cells.ts';
 import { useDesignDraft } from './use-design-draft.ts';
@@ -161,6 +162,7 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
           </Section>
         </>
       )}
+      <RevisionsSection design={design} etag={draft.etag} isBlocked={isChanged} />
       {isChanged && canEdit && (
         <SaveDesign
           revision={draft.version + 1}
