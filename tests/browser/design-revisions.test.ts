@@ -36,7 +36,10 @@ it('compares two revisions of a design, brings the first back and offers all to 
 
   const revisions = grid('Revisions');
   await revisions.getByRole('row', { name: /^2 .*One drawer/ }).waitFor();
-  await page.getByRole('button', { name: /^From/ }).last().click();
+  await page
+    .getByRole('button', { name: / From$/ })
+    .last()
+    .click();
   await page.getByRole('option', { name: /Revision 1/ }).click();
   const changes = grid('From revision 1 to revision 2');
   await changes.getByRole('row', { name: /Drawer.*Assemblies.*new.*In one piece 1/ }).waitFor();

@@ -6,6 +6,7 @@ import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { BILL_FIELDS, BILL_KINDS, type BillKind, type BillRow, KIND_WORDS } from './bill-fields.ts';
 import { furtherText, type RowCells, rowCells, unitOf } from './bill-text.ts';
 import { parameterValueText, variantWords } from './change-words.ts';
+import './design.css';
 
 const NUMERIC = ['count', 'number', 'length', 'percent'];
 
@@ -44,7 +45,7 @@ function BillTable({ drawing, number, system, kind }: BillTableProps) {
   if (rows.length === 0) return null;
   return (
     <>
-      <h3>{KIND_WORDS[kind].title}</h3>
+      <h3 className="revision-kind">{KIND_WORDS[kind].title}</h3>
       <DataTable
         label={`${KIND_WORDS[kind].title} of revision ${number}`}
         columns={columns}
@@ -98,7 +99,7 @@ export function RevisionTables({ drawing, number, system }: RevisionTablesProps)
     <>
       {parameters.length > 0 && (
         <>
-          <h3>Parameters</h3>
+          <h3 className="revision-kind">Parameters</h3>
           <DataTable
             label={`Parameters of revision ${number}`}
             columns={ofParameters}
@@ -109,7 +110,7 @@ export function RevisionTables({ drawing, number, system }: RevisionTablesProps)
       )}
       {variants.length > 0 && (
         <>
-          <h3>Variants</h3>
+          <h3 className="revision-kind">Variants</h3>
           <DataTable
             label={`Variants of revision ${number}`}
             columns={ofVariants}

@@ -10,8 +10,13 @@ import { type DesignRevisionSummary, designRevisionsQuery } from '../api/list-de
 import { CompareRevisions } from './compare-revisions.tsx';
 import { ReadRevision } from './read-revision.tsx';
 
+const NUMBER: DataColumn<DesignRevisionSummary> = {
+  id: 'number',
+  header: 'Revision',
+  text: ({ number }) => String(number),
+  sortBy: ({ number }) => number,
+};
 const TEXTS: readonly DataColumn<DesignRevisionSummary>[] = [
-  { id: 'number', header: 'Revision', text: ({ number }) => String(number), sortBy: ({ number }) => number },
   { id: 'day', header: 'Day', text: ({ createdAt }) => createdAt.slice(0, 10) },
   { id: 'madeBy', header: 'By', text: ({ madeBy }) => madeBy ?? 'no longer known' },
   { id: 'note', header: 'What and why', text: ({ note }) => note },
@@ -40,11 +45,7 @@ export function RevisionsSection({ design, etag, isBlocked }: RevisionsSectionPr
   const [read, setRead] = useState<number | null>(null);
   const columns = useMemo(
     (): readonly DataColumn<DesignRevisionSummary>[] => [
-      ...TEXTS,
-      count('parts', 'Parts'),
-      count('operations', 'Operations'),
-      count('parameters', 'Parameters'),
-      count('variants', 'Variants'),
+      NUMBER,
       {
         id: 'read',
         header: 'Drawing',
@@ -56,6 +57,11 @@ export function RevisionsSection({ design, etag, isBlocked }: RevisionsSectionPr
           </Button>
         ),
       },
+      ...TEXTS,
+      count('parts', 'Parts'),
+      count('operations', 'Operations'),
+      count('parameters', 'Parameters'),
+      count('variants', 'Variants'),
     ],
     [],
   );
