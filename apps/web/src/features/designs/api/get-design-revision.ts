@@ -1,8 +1,6 @@
-import { type AnswerOf, getDesignRevision } from '@scantling/contracts';
+import { getDesignRevision } from '@scantling/contracts';
 import { queryOptions } from '@tanstack/react-query';
 import { callApi } from '../../../lib/api-client.ts';
-
-export type DesignRevision = AnswerOf<typeof getDesignRevision>;
 
 /** A revision of a design, which never changes. */
 export function designRevisionQuery(id: string, number: number) {

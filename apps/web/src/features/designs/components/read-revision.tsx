@@ -13,6 +13,7 @@ import { useRestoreDesignRevision } from '../api/restore-design-revision.ts';
 import { draftOf } from './bill-draft.ts';
 import { placeWords } from './place-words.ts';
 import { RevisionTables } from './revision-tables.tsx';
+import '../../../components/field.css';
 
 interface ReadRevisionProps {
   readonly design: Design;
