@@ -137,7 +137,7 @@ describe('the demo workshop', () => {
     const { body } = await test.request.get(`/api/quotes/${hotel.id}`).set(test.as('read-only')).expect(200);
     expect(body.contract.parts.map((part: { kind: string }) => part.kind)).toEqual(['quote', 'addition']);
     const numbers = await test.database.issuedNumber.groupBy({
-      by: ['year'],
+      by: ['series', 'year'],
       _count: true,
       _max: { count: true },
     });
