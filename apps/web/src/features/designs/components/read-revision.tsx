@@ -72,7 +72,7 @@ export function ReadRevision({ design, etag, number, isBlocked, onClose }: ReadR
             ? {
                 errors: problem.errors.map((one) => ({
                   ...one,
-                  field: placeWords(one.field, draftOf(drawn.bill, design.unitSystem).bill),
+                  field: placeWords(one.field, draftOf(drawn, design.unitSystem)),
                 })),
               }
             : {})}
