@@ -41,6 +41,7 @@ export * from './country-codes.ts';
 export * from './decimal-text.ts';
 export * from './delivery-notes/create-delivery-note.ts';
 export * from './delivery-notes/delivery-note.ts';
+export * from './delivery-notes/get-delivery-note.ts';
 export * from './delivery-notes/list-delivery-notes.ts';
 export * from './demo/demo-content.ts';
 export * from './demo/load-demo.ts';

@@ -28,6 +28,7 @@ import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { tryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { workOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
 import { createDeliveryNote } from './delivery-notes/create-delivery-note.ts';
+import { getDeliveryNote } from './delivery-notes/get-delivery-note.ts';
 import { listDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
 import { loadDemo } from './demo/load-demo.ts';
 import { removeDemo } from './demo/remove-demo.ts';
@@ -302,6 +303,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   reversePayment,
   workOutInvoice,
   createDeliveryNote,
+  getDeliveryNote,
   listDeliveryNotes,
   acceptQuote,
   addToQuote,

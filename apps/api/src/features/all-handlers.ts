@@ -28,6 +28,7 @@ import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { answerTryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { answerWorkOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
 import { answerCreateDeliveryNote } from './delivery-notes/create-delivery-note.ts';
+import { answerGetDeliveryNote } from './delivery-notes/get-delivery-note.ts';
 import { answerListDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
 import { answerLoadDemo } from './demo/load-demo.ts';
 import { answerRemoveDemo } from './demo/remove-demo.ts';
@@ -302,6 +303,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerReversePayment,
   answerWorkOutInvoice,
   answerCreateDeliveryNote,
+  answerGetDeliveryNote,
   answerListDeliveryNotes,
   answerAcceptQuote,
   answerAddToQuote,

@@ -5,6 +5,7 @@ import { rootRoute } from './root-route.tsx';
 import { benchRoute } from './routes/bench-routes.tsx';
 import { clientRoutes } from './routes/client-routes.tsx';
 import { costSheetRoutes } from './routes/cost-sheet-routes.tsx';
+import { deliveryNoteRoutes } from './routes/delivery-note-routes.tsx';
 import { designRoutes } from './routes/design-routes.tsx';
 import { enquiryRoutes } from './routes/enquiry-routes.tsx';
 import { invoiceRoutes } from './routes/invoice-routes.tsx';
@@ -45,6 +46,7 @@ const routeTree = rootRoute.addChildren([
     ...costSheetRoutes,
     ...quoteRoutes,
     ...invoiceRoutes,
+    ...deliveryNoteRoutes,
   ]),
 ]);
 

@@ -37,7 +37,9 @@ export const deliveryNoteSchema = z
     number: z.string(),
     deliveredOn: calendarDate,
     document: deliveryDocumentSchema,
+    /** The stored PDF: get-document reads it. */
     paperId: recordId,
+    isDemo: z.boolean(),
     createdAt: moment,
   })
   .meta({ id: 'DeliveryNote' });
@@ -51,7 +53,7 @@ const line = {
   revisionId: '0193f6a0-7c11-7000-8000-000000000031',
   lineId: 'bench',
   description: 'Hall bench in oak',
-  unit: 'pieces',
+  unit: 'piece',
   ordered: '2',
   outstanding: '1',
 };
@@ -76,5 +78,6 @@ export const exampleDeliveryNote: z.input<typeof deliveryNoteSchema> = {
     lines: [{ ...line, quantity: '1' }],
   },
   paperId: '0193f6a0-7c11-7000-8000-000000000071',
+  isDemo: false,
   createdAt: '2026-06-12T09:30:00.000Z',
 };

@@ -1,6 +1,5 @@
 import { defineContract } from '../contract.ts';
 import { recordParams } from '../record.ts';
-import { RECORD_KEEPERS } from '../roles.ts';
 
 /** What stored papers and files may be; nothing a browser would run. */
 export const DOCUMENT_MEDIA_TYPES = [
@@ -20,7 +19,7 @@ export const getDocument = defineContract({
   description:
     'The bytes as they were sent or published, which never change: the ETag is their SHA-256, and they may be kept for good.',
   tag: 'documents',
-  roles: RECORD_KEEPERS,
+  roles: 'anyone',
   params: recordParams,
   givesFile: DOCUMENT_MEDIA_TYPES,
   example: { params: { id: '0193f6a0-7c11-7000-8000-000000000009' } },

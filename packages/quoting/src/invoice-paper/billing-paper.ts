@@ -1,4 +1,4 @@
-import { decimal, formatPercent } from '@scantling/decimals';
+import { formatPercent } from '@scantling/decimals';
 import type { Currency } from '@scantling/money';
 import type { BilledClient, TaxRow } from '../invoice/index.ts';
 import {
@@ -87,15 +87,4 @@ export function taxesToWrite(rows: readonly TaxRow[]): TaxToWrite[] {
     const says = name.replaceAll('\u00a0', ' ').includes(formatPercent(rate, 3).replaceAll('\u00a0', ' '));
     return { name, rate: says ? '0' : rate, reason, taxable, tax };
   });
-}
-
-/** "2 pieces": how many of what. */
-export function quantityText(line: {
-  readonly quantity: string;
-  readonly unit: string;
-  readonly kind?: string;
-}) {
-  const count = decimal(line.quantity);
-  const unit = line.kind === 'cost-sheet' ? (count.eq(1) ? 'piece' : 'pieces') : line.unit;
-  return `${count}\u00a0${unit}`.trim();
 }

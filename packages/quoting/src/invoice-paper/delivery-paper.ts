@@ -1,14 +1,15 @@
 import { decimal } from '@scantling/decimals';
 import type { DeliveryDocument } from '../invoice/index.ts';
 import { type Paper, paperLines } from '../paper/index.ts';
-import { billingPaper, billingWriters, notes, quantityText } from './billing-paper.ts';
+import { quantityText } from '../quote/line-unit.ts';
+import { billingPaper, billingWriters, notes } from './billing-paper.ts';
 
 /** The paper that goes with the pieces: what and how many, no prices, and where to sign. */
 export function deliveryPaper(document: DeliveryDocument): Paper {
   const { deliveredOn, quoteNumber, orderNumber, note, lines } = document;
   const writers = billingWriters(document);
   const stillToCome = (outstanding: string, unit: string) =>
-    decimal(outstanding).gt(0) ? [`Still to come: ${quantityText({ quantity: outstanding, unit })}`] : [];
+    decimal(outstanding).gt(0) ? [`Still to come: ${quantityText(outstanding, unit)}`] : [];
   return {
     ...billingPaper(document, {
       kind: 'delivery-note',
@@ -27,7 +28,7 @@ export function deliveryPaper(document: DeliveryDocument): Paper {
           lines: lines.map((line) => ({
             description: line.description,
             details: stillToCome(line.outstanding, line.unit),
-            quantity: quantityText(line),
+            quantity: quantityText(line.quantity, line.unit),
           })),
         },
       ],

@@ -13,7 +13,8 @@ import {
   paperTotals,
   type TotalsToWrite,
 } from '../paper/index.ts';
-import { billingPaper, billingWriters, notes, quantityText, taxesToWrite } from './billing-paper.ts';
+import { lineUnit, quantityText } from '../quote/line-unit.ts';
+import { billingPaper, billingWriters, notes, taxesToWrite } from './billing-paper.ts';
 
 export const INVOICE_HEADINGS: Readonly<Record<InvoiceKind, string>> = {
   deposit: 'Deposit invoice',
@@ -28,7 +29,7 @@ function billedLine(line: BilledGroup['lines'][number], places: number): LineToW
   return {
     description: line.description,
     details: line.details === '' ? [] : line.details.split('\n'),
-    quantity: quantityText(line),
+    quantity: quantityText(line.quantity, lineUnit(line)),
     ...(hasUnitPrice ? { unitPrice: one.toString() } : {}),
     amount: line.amount,
   };

@@ -18,6 +18,7 @@ import {
   type TotalsToWrite,
 } from '../paper/index.ts';
 import type { ClientDocument, DocumentLine } from '../quote/client-document.ts';
+import { lineUnit, quantityText } from '../quote/line-unit.ts';
 import type { DueTime, ShownPicture } from '../quote/quote-draft.ts';
 
 const DUE_WORDS: Readonly<Record<DueTime, string>> = {
@@ -56,13 +57,10 @@ function lineToWrite(
   places: number,
 ): LineToWrite {
   const one = unitPrice(line, places);
-  const quantity = decimal(line.quantity);
-  const isPieces = line.kind === 'cost-sheet';
-  const unit = isPieces ? (quantity.eq(1) ? 'piece' : 'pieces') : line.unit;
   return {
     description: line.description,
     details: line.details === '' ? [] : line.details.split('\n'),
-    quantity: line.kind === 'delivery' ? '1' : `${quantity}\u00a0${unit}`.trim(),
+    quantity: line.kind === 'delivery' ? '1' : quantityText(line.quantity, lineUnit(line)),
     ...(one === undefined ? {} : { unitPrice: one }),
     amount: line.amount,
     ...(mark === undefined ? {} : { mark }),

@@ -4,7 +4,7 @@ import {
   type outstandingLineSchema,
 } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
-import { type AgreedPart, type DeliveryDocument, orderedLines } from '@scantling/quoting';
+import { type AgreedPart, type DeliveryDocument, lineUnit, orderedLines } from '@scantling/quoting';
 import type { z } from 'zod';
 import type { DeliveryNote, Prisma } from '../../generated/prisma/client.ts';
 import { dayOfColumn } from '../invoices/billing-records.ts';
@@ -19,6 +19,7 @@ export function toDeliveryNote(row: DeliveryNote): z.output<typeof deliveryNoteS
     deliveredOn: dayOfColumn(row.deliveredOn),
     document: deliveryDocumentSchema.parse(row.document),
     paperId: row.paperId,
+    isDemo: row.isDemo,
     createdAt: row.createdAt.toISOString(),
   };
 }
@@ -42,12 +43,11 @@ export function outstandingLines(
       .map((line) => {
         const own = handedOver.filter((one) => one.revisionId === part.id && one.lineId === line.id);
         const sum = own.reduce((all, one) => all.plus(one.quantity), decimal(0));
-        const pieces = decimal(line.quantity).eq(1) ? 'piece' : 'pieces';
         return {
           revisionId: part.id,
           lineId: line.id,
           description: line.description,
-          unit: line.kind === 'cost-sheet' ? pieces : line.unit,
+          unit: lineUnit(line),
           ordered: line.quantity,
           delivered: sum.toString(),
           outstanding: decimal(line.quantity).minus(sum).toString(),

@@ -1,4 +1,5 @@
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
+import { acceptedQuote } from '../../../../../tests/api/accepted-quotes.ts';
 import { type QuotingWorkshop, startQuotingWorkshop } from '../../../../../tests/api/quoting-workshop.ts';
 import { postAs, sendQuote } from '../../../../../tests/api/sent-quotes.ts';
 
@@ -9,18 +10,7 @@ beforeAll(async () => {
 afterEach(() => test.setTime('2026-03-02'));
 afterAll(() => test.close());
 
-const SCHEDULE = [
-  { id: 'deposit', label: 'On acceptance', share: '0.3', due: 'on-acceptance' },
-  { id: 'rest', label: 'On delivery', share: '0.7', due: 'on-delivery' },
-];
-
-/** An accepted quote. @returns its ids and what it came to with tax */
-async function accepted(title: string) {
-  const { id, version, quoteId } = await sendQuote(test, title, { schedule: SCHEDULE });
-  const by = { name: 'Greta L.', how: 'by phone' };
-  const { body } = await postAs(test, `/api/quote-revisions/${id}/accept`, by, version).expect(200);
-  return { quoteId, revisionId: id, total: Number(body.total) };
-}
+const accepted = (title: string) => acceptedQuote(test, title);
 const post = (path: string, body: object, key?: string) =>
   test.request
     .post(path)
@@ -196,25 +186,5 @@ describe('what is overdue', () => {
     expect(listed.body.items).toHaveLength(1);
     for (const state of ['open', 'part-paid', 'paid', 'credited'])
       expect((await get(`/api/invoices?state=${state}&quoteId=${quoteId}`)).body.items).toEqual([]);
-  });
-});
-
-describe('delivery notes', () => {
-  it('hand over in parts what was ordered, and never more', async () => {
-    const { quoteId, revisionId } = await accepted('Delivered');
-    const deliver = (quantity: string, lineId = 'shelves') =>
-      postAs(test, `/api/quotes/${quoteId}/delivery-notes`, {
-        deliveredOn: '2026-03-02',
-        lines: [{ revisionId, lineId, quantity }],
-      });
-    const { body: first } = await deliver('2').expect(201);
-    expect(first.document.lines[0]).toMatchObject({ quantity: '2', ordered: '3', outstanding: '1' });
-    expect((await deliver('2').expect(422)).body.errors[0].field).toBe('lines.0.quantity');
-    expect((await deliver('1', 'lamp').expect(422)).body.errors[0].field).toBe('lines.0.lineId');
-    const both = await Promise.all([deliver('1'), deliver('1')]);
-    expect(both.map(({ status }) => status).toSorted()).toEqual([201, 422]);
-    const { body } = await get(`/api/quotes/${quoteId}/delivery-notes`).expect(200);
-    expect(body.notes).toHaveLength(2);
-    expect(body.lines[0]).toMatchObject({ lineId: 'shelves', delivered: '3', outstanding: '0' });
   });
 });

@@ -1,4 +1,4 @@
-import type { ClientDocument } from '@scantling/quoting';
+import { type ClientDocument, lineUnit, quantityText } from '@scantling/quoting';
 import { useId } from 'react';
 import { useLocale } from 'react-aria-components';
 import { formatMoney } from '../../lib/format.ts';
@@ -14,9 +14,9 @@ interface LinesProps {
 
 function quantityWords({ kind, quantity, unit, priceBase }: DocumentLine, price: string): string {
   if (kind === 'delivery') return '';
-  if (kind === 'cost-sheet') return quantity === '1' ? '1 piece' : `${quantity} pieces`;
+  if (kind === 'cost-sheet') return quantityText(quantity, lineUnit({ kind, unit }));
   if (quantity === '1' && unit === '') return '';
-  const number = unit === '' ? quantity : `${quantity} ${unit}`;
+  const number = quantityText(quantity, unit);
   return priceBase === '1' && quantity !== '1' ? `${number} at ${price}` : number;
 }
 

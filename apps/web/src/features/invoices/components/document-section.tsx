@@ -1,9 +1,11 @@
 import { decimal } from '@scantling/decimals';
+import { lineUnit, unitAfter } from '@scantling/quoting';
 import { useLocale } from 'react-aria-components';
 import { Section } from '../../../components/sheet.tsx';
 import { formatMoney, formatNumber } from '../../../lib/format.ts';
 import type { Invoice } from '../api/get-invoice.ts';
 import { KIND_WORDS } from './invoice-words.ts';
+import '../../../components/ruled-rows.css';
 import './invoice.css';
 
 type Said = Invoice['document'];
@@ -16,11 +18,11 @@ function Lines({ document }: { readonly document: Said }) {
       {document.groups.flatMap((group) =>
         group.lines.map((line) => (
           <tr key={`${group.number} ${line.id}`}>
-            <th scope="row" className="money-name">
+            <th scope="row" className="ruled-name">
               {line.description}
             </th>
             <td className="numeric">
-              {formatNumber(line.quantity, 3, { locale })} {line.unit}
+              {formatNumber(line.quantity, 3, { locale })} {unitAfter(line.quantity, lineUnit(line))}
             </td>
             <td className="numeric">{money(line.amount)}</td>
           </tr>
@@ -30,7 +32,7 @@ function Lines({ document }: { readonly document: Said }) {
         .filter(({ discount }) => !decimal(discount).isZero())
         .map((group) => (
           <tr key={`discount ${group.number}`}>
-            <th scope="row" className="money-name">
+            <th scope="row" className="ruled-name">
               Discount of {group.number}
             </th>
             <td />
@@ -39,7 +41,7 @@ function Lines({ document }: { readonly document: Said }) {
         ))}
       {document.deducted.map((invoice) => (
         <tr key={invoice.number}>
-          <th scope="row" className="money-name">
+          <th scope="row" className="ruled-name">
             Less {KIND_WORDS[invoice.kind].toLowerCase()} {invoice.number} of {invoice.issuedOn}, with tax
           </th>
           <td />
@@ -58,8 +60,8 @@ export function DocumentSection({ document, title }: { readonly document: Said; 
   return (
     <Section title={title} note={document.what === '' ? document.title : document.what}>
       {document.note !== '' && <p className="money-note">{document.note}</p>}
-      <section className="money-frame" aria-label={`${title}, sums`}>
-        <table className="money-rows">
+      <section className="ruled-frame" aria-label={`${title}, sums`}>
+        <table className="ruled-rows">
           <thead>
             <tr>
               <th scope="col">{hasLines ? 'Line' : 'Tax'}</th>

@@ -9,10 +9,11 @@ import { TextInput } from '../../../components/text-input.tsx';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { formatMoney } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
+import { PaperLink } from '../../papers/paper-link.tsx';
 import type { Invoice, Payment } from '../api/get-invoice.ts';
 import { useReversePayment } from '../api/invoice-acts.ts';
 import { EnterPaymentForm } from './enter-payment-form.tsx';
-import { PaperLink } from './paper-link.tsx';
+import '../../../components/ruled-rows.css';
 import './invoice.css';
 
 function Reverse({ payment, onDone }: { readonly payment: Payment; readonly onDone: () => void }) {
@@ -52,8 +53,8 @@ interface PaymentRowsProps {
 function PaymentRows({ invoice, onReverse }: PaymentRowsProps) {
   const { locale } = useLocale();
   return (
-    <section className="money-frame" aria-label="Payments entered">
-      <table className="money-rows">
+    <section className="ruled-frame" aria-label="Payments entered">
+      <table className="ruled-rows">
         <thead>
           <tr>
             <th scope="col">Received</th>

@@ -6,6 +6,7 @@ import { Section } from '../../../components/sheet.tsx';
 import { formatMoney, formatPercent } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import type { ScheduledPayment, Statement } from '../api/get-statement.ts';
+import '../../../components/ruled-rows.css';
 import './invoice.css';
 
 interface ScheduleSectionProps {
@@ -22,8 +23,8 @@ export function ScheduleSection({ statement, onWanted }: ScheduleSectionProps) {
     statement.invoices.find(({ invoice }) => invoice.id === id)?.invoice.number ?? 'its invoice';
   return (
     <Section title="Payments agreed" note="as the client accepted them">
-      <section className="money-frame" aria-label="Payments agreed, in rows">
-        <table className="money-rows">
+      <section className="ruled-frame" aria-label="Payments agreed, in rows">
+        <table className="ruled-rows">
           <thead>
             <tr>
               <th scope="col">When</th>
@@ -40,7 +41,7 @@ export function ScheduleSection({ statement, onWanted }: ScheduleSectionProps) {
           <tbody>
             {statement.schedule.map((payment) => (
               <tr key={`${payment.revisionId} ${payment.partId}`}>
-                <th scope="row" className="money-name">
+                <th scope="row" className="ruled-name">
                   {payment.label}
                 </th>
                 <td className="unbroken">{payment.number}</td>

@@ -1,4 +1,4 @@
-import { addressOf, cancelMail, getDocument, type Mail, resendMail } from '@scantling/contracts';
+import { cancelMail, type Mail, resendMail } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { Button } from '../../../components/button.tsx';
@@ -6,6 +6,7 @@ import { ErrorNotice, StaleNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { useMayCall } from '../../../lib/use-session.ts';
+import { PaperLink } from '../../papers/paper-link.tsx';
 import { useCancelMail } from '../api/cancel-mail.ts';
 import { mailQuery } from '../api/get-mail.ts';
 import { MailServiceNote } from '../components/mail-service-note.tsx';
@@ -19,10 +20,7 @@ function Attachments({ mail }: { readonly mail: Mail }) {
     <ul className="mail-attachments">
       {mail.attachments.map(({ documentId, fileName, size }) => (
         <li key={documentId}>
-          <a href={addressOf(getDocument, { params: { id: documentId } })} target="_blank" rel="noreferrer">
-            {fileName}
-          </a>{' '}
-          <span>{sizeWords(size)}</span>
+          <PaperLink id={documentId}>{fileName}</PaperLink> <span>{sizeWords(size)}</span>
         </li>
       ))}
     </ul>

@@ -1,10 +1,10 @@
-import { addressOf, getDocument } from '@scantling/contracts';
 import { Link } from '@tanstack/react-router';
 import { useLocale } from 'react-aria-components';
 import { Section } from '../../../components/sheet.tsx';
 import { formatMoney } from '../../../lib/format.ts';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import { mergedId } from '../../figures/merge-tables.ts';
+import { PaperLink } from '../../papers/paper-link.tsx';
 import type { Quote } from '../api/get-quote.ts';
 import { momentWords, STATE_WORDS } from './state-words.ts';
 import '../../client-document/client-document.css';
@@ -75,19 +75,7 @@ export function RevisionsSection({ quote, shownId }: { readonly quote: Quote; re
                 <td className="numeric">
                   {one.total === null ? '–' : formatMoney(one.total, quote.currency, { locale })}
                 </td>
-                <td>
-                  {one.paperId === null ? (
-                    '–'
-                  ) : (
-                    <a
-                      href={addressOf(getDocument, { params: { id: one.paperId } })}
-                      target="_blank"
-                      rel="noreferrer"
-                    >
-                      {one.number}
-                    </a>
-                  )}
-                </td>
+                <td>{one.paperId === null ? '–' : <PaperLink id={one.paperId}>{one.number}</PaperLink>}</td>
               </tr>
             );
           })}

@@ -1,4 +1,4 @@
-import { addressOf, getDocument, sendQuote } from '@scantling/contracts';
+import { sendQuote } from '@scantling/contracts';
 import { allows } from '@scantling/quoting';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
@@ -15,6 +15,7 @@ import { totalsWith } from '../../client-document/chosen-lines.ts';
 import { ClientDocumentView } from '../../client-document/client-document.tsx';
 import { Figures } from '../../figures/figures.tsx';
 import { mergeTables } from '../../figures/merge-tables.ts';
+import { PaperLink } from '../../papers/paper-link.tsx';
 import type { Quote, Revision } from '../api/get-quote.ts';
 import { useAddToQuote, useReviseQuote, useWithdrawQuote } from '../api/quote-acts.ts';
 import { comparisonQuery, frozenFiguresQuery } from '../api/work-out-quote.ts';
@@ -47,14 +48,9 @@ function Acts({ quote, revision, etag, onGoTo }: Omit<SentSheetProps, 'sent' | '
   return (
     <>
       {revision.paperId !== null && (
-        <a
-          className="button button-plain"
-          href={addressOf(getDocument, { params: { id: revision.paperId } })}
-          target="_blank"
-          rel="noreferrer"
-        >
+        <PaperLink id={revision.paperId} isButton>
           The paper as sent (PDF)
-        </a>
+        </PaperLink>
       )}
       {mayAct && allows(revision.state, 'revise') && (
         <Button
@@ -68,6 +64,15 @@ function Acts({ quote, revision, etag, onGoTo }: Omit<SentSheetProps, 'sent' | '
       {quote.contract && (
         <Link to="/quotes/$quoteId/money" params={{ quoteId: quote.id }} className="button button-plain">
           Money
+        </Link>
+      )}
+      {quote.contract && (
+        <Link
+          to="/quotes/$quoteId/delivery-notes"
+          params={{ quoteId: quote.id }}
+          className="button button-plain"
+        >
+          Delivery notes
         </Link>
       )}
       {mayAct && revision.series === 0 && allows(revision.state, 'add') && (
