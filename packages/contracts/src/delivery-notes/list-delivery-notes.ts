@@ -18,11 +18,20 @@ export const listDeliveryNotes = defineContract({
   roles: 'anyone',
   params: recordParams,
   answer: z.strictObject({
+    quote: z.strictObject({ number: z.string().nullable(), title: z.string(), clientName: z.string() }),
     notes: z.array(deliveryNoteSchema),
     lines: z.array(outstandingLineSchema),
   }),
   example: {
     params: { id: exampleDeliveryNote.quoteId },
-    answer: { notes: [exampleDeliveryNote], lines: [exampleOutstanding] },
+    answer: {
+      quote: {
+        number: exampleDeliveryNote.document.quoteNumber,
+        title: exampleDeliveryNote.document.title,
+        clientName: exampleDeliveryNote.document.client.name,
+      },
+      notes: [exampleDeliveryNote],
+      lines: [exampleOutstanding],
+    },
   },
 });

@@ -10,6 +10,13 @@ describe('the unit after a number', () => {
     ['1', 'feet', 'foot'],
     ['3', 'm²', 'm²'],
     ['1', 'dozen', 'dozen'],
+    ['1', 'frames', 'frame'],
+    ['1', 'boxes', 'box'],
+    ['1', 'shelves', 'shelf'],
+    ['1', 'glass', 'glass'],
+    ['1', 'gross', 'gross'],
+    ['1', 'pcs.', 'pcs.'],
+    ['6', 'frames', 'frames'],
     ['2', '', ''],
   ])('%s of "%s" is written "%s"', (quantity, unit, written) => {
     expect(unitAfter(quantity, unit)).toBe(written);

@@ -1,7 +1,7 @@
 import { type DecimalLike, decimal } from '@scantling/decimals';
 import type { DraftLine } from './quote-draft.ts';
 
-/** Words for what is counted on its own: one, and several. Any other unit stands as the quote has it. */
+/** Words for what is counted on its own: one, and several. */
 const COUNTED: readonly (readonly [one: string, several: string])[] = [
   ['piece', 'pieces'],
   ['set', 'sets'],
@@ -18,14 +18,24 @@ const COUNTED: readonly (readonly [one: string, several: string])[] = [
   ['litre', 'litres'],
   ['liter', 'liters'],
   ['foot', 'feet'],
+  ['shelf', 'shelves'],
+  ['leaf', 'leaves'],
+  ['half', 'halves'],
 ];
+
+/** "frames" for one frame is "frame", "boxes" "box"; "glass", "gross" and "m" stay. Papers are in English. */
+function singular(unit: string): string {
+  if (!/^[a-z]{3,}s$/.test(unit) || /([su]s|is)$/.test(unit)) return unit;
+  return /(x|s|z|ch|sh)es$/.test(unit) ? unit.slice(0, -2) : unit.slice(0, -1);
+}
 
 /** The unit as it reads after a number: "1 piece", "2 pieces", "0.5 hours". */
 export function unitAfter(quantity: DecimalLike, unit: string): string {
   const words = COUNTED.find((pair) => pair.includes(unit.trim()));
-  if (words === undefined) return unit;
+  const isOne = decimal(quantity).eq(1);
+  if (words === undefined) return isOne ? singular(unit.trim()) : unit;
   const [one, several] = words;
-  return decimal(quantity).eq(1) ? one : several;
+  return isOne ? one : several;
 }
 
 /** What a line is counted in: a line of a cost sheet in pieces, any other in what it says. */

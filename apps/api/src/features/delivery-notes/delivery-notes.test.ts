@@ -47,7 +47,7 @@ describe('delivery notes', () => {
     const lines = [{ revisionId, lineId: 'shelves', quantity: '1' }];
     expect((await deliver(quoteId, lines).expect(409)).body.code).toBe('quote-state');
     const { body } = await get(`/api/quotes/${quoteId}/delivery-notes`).expect(200);
-    expect(body).toEqual({ notes: [], lines: [] });
+    expect(body).toMatchObject({ quote: { title: 'Not yet' }, notes: [], lines: [] });
     for (const role of ['read-only', 'bookkeeper'] as const)
       await test.request
         .post(`/api/quotes/${quoteId}/delivery-notes`)

@@ -11,6 +11,11 @@ export const answerListDeliveryNotes = handle(
     if (quote === null) throw notFound('quote');
     const notes = (await readDeliveries(database, id)).map(toDeliveryNote);
     const documents = notes.map(({ document }) => document);
-    return { notes, lines: outstandingLines(agreedParts(quote), documents) };
+    const { number, title, client } = quote;
+    return {
+      quote: { number, title, clientName: client.name },
+      notes,
+      lines: outstandingLines(agreedParts(quote), documents),
+    };
   },
 );

@@ -26,6 +26,11 @@ export function OrderedLines({ lines, entry }: OrderedLinesProps) {
         <thead>
           <tr>
             <th scope="col">Line</th>
+            {entry && (
+              <th scope="col" className="numeric">
+                On this note
+              </th>
+            )}
             <th scope="col" className="numeric">
               Ordered
             </th>
@@ -35,11 +40,6 @@ export function OrderedLines({ lines, entry }: OrderedLinesProps) {
             <th scope="col" className="numeric">
               Still to come
             </th>
-            {entry && (
-              <th scope="col" className="numeric">
-                On this note
-              </th>
-            )}
           </tr>
         </thead>
         <tbody>
@@ -48,11 +48,6 @@ export function OrderedLines({ lines, entry }: OrderedLinesProps) {
               <th scope="row" className="ruled-name">
                 {line.description}
               </th>
-              <td className="numeric">{countWords(line.ordered, line.unit, locale)}</td>
-              <td className="numeric">{countWords(line.delivered, line.unit, locale)}</td>
-              <td className="numeric">
-                {isOutstanding(line) ? countWords(line.outstanding, line.unit, locale) : 'nothing'}
-              </td>
               {entry && (
                 <td className="delivery-entry">
                   {isOutstanding(line) && (
@@ -67,6 +62,11 @@ export function OrderedLines({ lines, entry }: OrderedLinesProps) {
                   )}
                 </td>
               )}
+              <td className="numeric">{countWords(line.ordered, line.unit, locale)}</td>
+              <td className="numeric">{countWords(line.delivered, line.unit, locale)}</td>
+              <td className="numeric">
+                {isOutstanding(line) ? countWords(line.outstanding, line.unit, locale) : 'nothing'}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -88,6 +88,7 @@ function Ordered({ quoteId, deliveries }: { readonly quoteId: string; readonly d
 export function DeliveryNotesScreen() {
   const { quoteId = '' } = useParams({ strict: false });
   const read = useQuery(deliveriesQuery(quoteId));
+  const quote = read.data?.quote;
   const left = read.data?.lines.filter(isOutstanding).length;
   return (
     <Sheet>
@@ -95,12 +96,13 @@ export function DeliveryNotesScreen() {
         title="Delivery notes"
         path={
           <Link to="/quotes/$quoteId" params={{ quoteId }}>
-            Quote
+            {quote === undefined ? 'Quote' : `Quote ${quote.number ?? ''}, ${quote.title}`}
           </Link>
         }
         facts={
           read.data
             ? [
+                { label: 'Client', value: read.data.quote.clientName },
                 { label: 'Written', value: read.data.notes.length },
                 { label: 'Lines still to come', value: left === 0 ? 'none' : left },
               ]
