@@ -14,9 +14,19 @@ async function buildStep(name, sources, result, build) {
   stamp(name, hash);
 }
 
+/** Built beside it and put in its place when whole: a build that fails leaves the last good one. */
+async function inItsPlace(dist, make) {
+  const outDir = `${dist}.next`;
+  rmSync(outDir, { recursive: true, force: true });
+  await make(outDir);
+  rmSync(dist, { recursive: true, force: true });
+  renameSync(outDir, dist);
+}
+
 async function buildWeb() {
   const { build } = await import('vite');
-  await build({ root: join(checkout, 'apps', 'web'), logLevel: 'warn' });
+  const root = join(checkout, 'apps', 'web');
+  await inItsPlace(join(root, 'dist'), (outDir) => build({ root, logLevel: 'warn', build: { outDir } }));
 }
 
 /** Packages of this repository are TypeScript and go into the bundle; those from npm stay where they are. */
@@ -34,27 +44,23 @@ async function buildApi() {
   const { build } = await import('esbuild');
   const source = join(checkout, 'apps', 'api', 'src');
   const papers = join(checkout, 'packages', 'renderers', 'src', 'papers');
-  const dist = join(checkout, 'apps', 'api', 'dist');
-  // Built beside it: a build that fails leaves the last good one.
-  const outdir = `${dist}.next`;
-  rmSync(outdir, { recursive: true, force: true });
-  await build({
-    entryPoints: [join(source, 'server.ts'), join(source, 'token-command.ts')],
-    outdir,
-    bundle: true,
-    splitting: true,
-    format: 'esm',
-    platform: 'node',
-    target: 'node20',
-    sourcemap: true,
-    logLevel: 'warning',
-    plugins: [packagesStayOutside],
+  await inItsPlace(join(checkout, 'apps', 'api', 'dist'), async (outdir) => {
+    await build({
+      entryPoints: [join(source, 'server.ts'), join(source, 'token-command.ts')],
+      outdir,
+      bundle: true,
+      splitting: true,
+      format: 'esm',
+      platform: 'node',
+      target: 'node20',
+      sourcemap: true,
+      logLevel: 'warning',
+      plugins: [packagesStayOutside],
+    });
+    // Read at run time, beside the bundle: packages/renderers/src/papers/typesetting-thread.ts.
+    for (const part of ['paper-worker.mjs', 'template'])
+      cpSync(join(papers, part), join(outdir, part), { recursive: true });
   });
-  // Read at run time, beside the bundle: packages/renderers/src/papers/typesetting-thread.ts.
-  for (const part of ['paper-worker.mjs', 'template'])
-    cpSync(join(papers, part), join(outdir, part), { recursive: true });
-  rmSync(dist, { recursive: true, force: true });
-  renameSync(outdir, dist);
 }
 
 try {

@@ -26,6 +26,8 @@ export const HEADER_WORDS: Readonly<Record<PriceColumn, readonly string[]>> = {
     'item number',
     'item code',
     'article',
+    'artikel',
+    'artikel nr',
     'article no',
     'article number',
     'part no',

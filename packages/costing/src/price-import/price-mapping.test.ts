@@ -18,6 +18,17 @@ describe('the mapping of a price file', () => {
     });
   });
 
+  it('reads past the currency beside a price, and German headers', () => {
+    const headers = ['Artikel', 'Bezeichnung', 'Einheit', 'Preis EUR'];
+    expect(guessPriceMapping(headers).columns).toEqual({
+      code: 'Artikel',
+      description: 'Bezeichnung',
+      unit: 'Einheit',
+      price: 'Preis EUR',
+    });
+    expect(guessPriceMapping(['SKU', 'USD/unit price']).columns.price).toBe('USD/unit price');
+  });
+
   it('finds remembered headers where they moved to, and says what is missing', () => {
     const mapping = { columns: { code: 'Nr', price: 'Netto' } };
     expect([...placeColumns(mapping, ['netto', 'x', 'NR'])]).toEqual([

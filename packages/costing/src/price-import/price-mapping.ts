@@ -1,3 +1,4 @@
+import { isCurrency } from '@scantling/money';
 import type { PricingUnitId } from '@scantling/units';
 import { findHeaders } from '../header-row.ts';
 import { bareHeader, HEADER_WORDS, PRICE_COLUMNS, type PriceColumn } from './price-columns.ts';
@@ -12,9 +13,18 @@ export interface PriceMapping {
 /** Where each mapped column stands in a row, counted from 0. */
 export type ColumnPlaces = ReadonlyMap<PriceColumn, number>;
 
+/** "Price EUR", "EUR/unit price" and "Price (net)" are headers of a price; € and $ are dropped as no letters. */
+function withoutCurrency(header: string): string {
+  return header
+    .replace(/\(.*?\)/g, '')
+    .split(/[\s/]+/)
+    .filter((word) => !isCurrency(word.toUpperCase()))
+    .join(' ');
+}
+
 /** What the headers look like; a column whose header says nothing known is left open. */
 export function guessPriceMapping(headers: readonly string[]): PriceMapping {
-  const bare = headers.map((header) => bareHeader(header.replace(/\(.*?\)/g, '')));
+  const bare = headers.map((header) => bareHeader(withoutCurrency(header)));
   const taken = new Set<number>();
   const columns: Partial<Record<PriceColumn, string>> = {};
   for (const column of PRICE_COLUMNS) {

@@ -13,9 +13,11 @@ interface SourceNoteProps {
 export function SourceNote({ source, recordAddress }: SourceNoteProps) {
   if (!source) return <p className="working-source">Its working was not sent with this page.</p>;
   const address = source.record === undefined ? undefined : recordAddress?.(source.record);
+  const kind = sourceWords(source.kind);
+  const saysItself = source.text.toLowerCase().startsWith(kind.toLowerCase());
   return (
     <p className="working-source">
-      <span className="working-kind">{sourceWords(source.kind)}</span>{' '}
+      {!saysItself && <span className="working-kind">{kind} </span>}
       <AddressLink address={address}>{source.text}</AddressLink>
     </p>
   );
