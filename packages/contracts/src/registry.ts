@@ -32,11 +32,14 @@ import { getDeliveryNote } from './delivery-notes/get-delivery-note.ts';
 import { listDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
 import { loadDemo } from './demo/load-demo.ts';
 import { removeDemo } from './demo/remove-demo.ts';
+import { addDesignPicture } from './designs/add-design-picture.ts';
 import { compareDesignRevisions } from './designs/compare-design-revisions.ts';
 import { createDesign } from './designs/create-design.ts';
 import { editDesign } from './designs/edit-design.ts';
+import { editDesignPictures } from './designs/edit-design-pictures.ts';
 import { exportBill } from './designs/export-bill.ts';
 import { getDesign } from './designs/get-design.ts';
+import { getDesignPictures } from './designs/get-design-pictures.ts';
 import { getDesignRevision } from './designs/get-design-revision.ts';
 import { importBill } from './designs/import-bill.ts';
 import { listDesignRevisions } from './designs/list-design-revisions.ts';
@@ -45,10 +48,13 @@ import { removeDesign } from './designs/remove-design.ts';
 import { restoreDesignRevision } from './designs/restore-design-revision.ts';
 import { getDocument } from './documents/get-document.ts';
 import { addEnquiryHours } from './enquiries/add-enquiry-hours.ts';
+import { addEnquiryPicture } from './enquiries/add-enquiry-picture.ts';
 import { createEnquiry } from './enquiries/create-enquiry.ts';
 import { editEnquiry } from './enquiries/edit-enquiry.ts';
+import { editEnquiryPictures } from './enquiries/edit-enquiry-pictures.ts';
 import { getEarlyPrice } from './enquiries/get-early-price.ts';
 import { getEnquiry } from './enquiries/get-enquiry.ts';
+import { getEnquiryPictures } from './enquiries/get-enquiry-pictures.ts';
 import { getEnquiryResults } from './enquiries/get-enquiry-results.ts';
 import { getPastPiece } from './enquiries/get-past-piece.ts';
 import { keepEarlyPrice } from './enquiries/keep-early-price.ts';
@@ -185,6 +191,9 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getDesignRevision,
   listDesignRevisions,
   restoreDesignRevision,
+  getDesignPictures,
+  addDesignPicture,
+  editDesignPictures,
   importBill,
   exportBill,
   getDocument,
@@ -215,6 +224,9 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getEarlyPrice,
   getPastPiece,
   getEnquiryResults,
+  getEnquiryPictures,
+  addEnquiryPicture,
+  editEnquiryPictures,
   tryCostSheet,
   createClient,
   editClient,

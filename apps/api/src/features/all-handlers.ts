@@ -32,11 +32,14 @@ import { answerGetDeliveryNote } from './delivery-notes/get-delivery-note.ts';
 import { answerListDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
 import { answerLoadDemo } from './demo/load-demo.ts';
 import { answerRemoveDemo } from './demo/remove-demo.ts';
+import { answerAddDesignPicture } from './designs/add-design-picture.ts';
 import { answerCompareDesignRevisions } from './designs/compare-design-revisions.ts';
 import { answerCreateDesign } from './designs/create-design.ts';
 import { answerEditDesign } from './designs/edit-design.ts';
+import { answerEditDesignPictures } from './designs/edit-design-pictures.ts';
 import { answerExportBill } from './designs/export-bill.ts';
 import { answerGetDesign } from './designs/get-design.ts';
+import { answerGetDesignPictures } from './designs/get-design-pictures.ts';
 import { answerGetDesignRevision } from './designs/get-design-revision.ts';
 import { answerImportBill } from './designs/import-bill.ts';
 import { answerListDesignRevisions } from './designs/list-design-revisions.ts';
@@ -45,10 +48,13 @@ import { answerRemoveDesign } from './designs/remove-design.ts';
 import { answerRestoreDesignRevision } from './designs/restore-design-revision.ts';
 import { answerGetDocument } from './documents/get-document.ts';
 import { answerAddEnquiryHours } from './enquiries/add-enquiry-hours.ts';
+import { answerAddEnquiryPicture } from './enquiries/add-enquiry-picture.ts';
 import { answerCreateEnquiry } from './enquiries/create-enquiry.ts';
 import { answerEditEnquiry } from './enquiries/edit-enquiry.ts';
+import { answerEditEnquiryPictures } from './enquiries/edit-enquiry-pictures.ts';
 import { answerGetEarlyPrice } from './enquiries/get-early-price.ts';
 import { answerGetEnquiry } from './enquiries/get-enquiry.ts';
+import { answerGetEnquiryPictures } from './enquiries/get-enquiry-pictures.ts';
 import { answerGetEnquiryResults } from './enquiries/get-enquiry-results.ts';
 import { answerGetPastPiece } from './enquiries/get-past-piece.ts';
 import { answerKeepEarlyPrice } from './enquiries/keep-early-price.ts';
@@ -185,6 +191,9 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetDesignRevision,
   answerListDesignRevisions,
   answerRestoreDesignRevision,
+  answerGetDesignPictures,
+  answerAddDesignPicture,
+  answerEditDesignPictures,
   answerImportBill,
   answerExportBill,
   answerGetDocument,
@@ -238,6 +247,9 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetEarlyPrice,
   answerGetPastPiece,
   answerGetEnquiryResults,
+  answerGetEnquiryPictures,
+  answerAddEnquiryPicture,
+  answerEditEnquiryPictures,
   answerCreateClient,
   answerEditClient,
   answerGetClient,

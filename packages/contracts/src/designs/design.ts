@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { usedPictureSchema } from '../pictures/picture.ts';
 import { givenName, moment, recordId } from '../record.ts';
 import { billSchema, exampleBill, recordCode } from './bill.ts';
 import { overallSizeText } from './overall-size.ts';
@@ -33,6 +34,8 @@ export const designSummarySchema = z.strictObject({
   updatedAt: moment,
   parts: z.number().int(),
   operations: z.number().int(),
+  /** The picture it is known by. */
+  cover: usedPictureSchema.nullable(),
 });
 
 export const designSchema = z.strictObject({

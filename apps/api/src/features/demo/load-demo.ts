@@ -12,6 +12,7 @@ import { enterCostSheets, enterDesigns } from './enter-designs.ts';
 import { enterEnquiries } from './enter-enquiries.ts';
 import { enterInvoices } from './enter-invoices.ts';
 import { enterMaterials } from './enter-materials.ts';
+import { enterPictures } from './enter-pictures.ts';
 import { enterPrices } from './enter-prices.ts';
 import { enterQuotes } from './enter-quotes.ts';
 import { enterShop } from './enter-shop.ts';
@@ -53,6 +54,7 @@ async function enterRest(
 ): Promise<DemoContent> {
   await enterCostSheets(transaction, await enterDesigns(transaction, userId), now);
   await enterEnquiries(transaction, userId, now);
+  await enterPictures(transaction);
   await enterQuotes(transaction, { createdBy: `user:${userId}`, now, config });
   await enterInvoices(transaction, { createdBy: `user:${userId}`, now });
   await transaction.workshop.updateMany({ data: { hasDemo: true } });

@@ -101,6 +101,8 @@ describe('a workshop with records of its own', () => {
   it('keeps them, and the demo records they rest on', async () => {
     const { database } = test;
     await loadDemo(database, { clock, config });
+    // Every design is loaded with its drawing.
+    expect(await database.pictureUse.count({ where: { isCover: true, design: { isDemo: true } } })).toBe(12);
     const bench = await database.design.findUniqueOrThrow({ where: { code: 'wall-shelf' } });
     const terms = (await database.costSheet.findFirstOrThrow()).terms ?? {};
     await database.costSheet.create({
@@ -126,6 +128,12 @@ describe('a workshop with records of its own', () => {
     expect(body.kept.tools).toBeGreaterThan(2);
     expect(await countDemo(database)).toEqual(NOTHING);
     expect(await database.design.count()).toBe(2);
+    // The shelf and the chest keep their drawings, as pictures of the workshop's own; all others are gone.
+    const uses = await database.pictureUse.findMany({ include: { picture: true, design: true } });
+    expect(new Set(uses.map(({ design }) => design?.code))).toEqual(new Set(['wall-shelf', 'tool-chest']));
+    expect(uses.every(({ picture }) => !picture.isDemo)).toBe(true);
+    expect(await database.picture.count({ where: { uses: { none: {} } } })).toBe(1);
+    expect(await database.picture.count()).toBe(uses.length + 1);
     expect(await database.quote.findMany()).toMatchObject([{ title: 'My own quote', isDemo: false }]);
     expect(await database.costSheet.count({ where: { id: quoted.id, isDemo: false } })).toBe(1);
     expect(await database.priceList.count({ where: { name: 'By telephone' } })).toBe(1);

@@ -3,6 +3,7 @@ import { removeDemoDocuments } from '../../documents/store-document.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { forgetDemoNumbers } from '../../numbers/next-number.ts';
 import { removeDemoPictures } from '../../pictures/picture-records.ts';
+import { picturesShown } from '../../pictures/shown-pictures.ts';
 import { toWorkshop } from '../../shop/workshop-record.ts';
 import { DEMO_EMAIL } from '../../sign-in/demo-rule.ts';
 import { hashOf, newSecret } from '../../sign-in/secret-text.ts';
@@ -85,7 +86,8 @@ async function picturesThatStay(transaction: Prisma.TransactionClient): Promise<
   const row = await transaction.workshop.findUnique({ where: { id: 1 } });
   const logo = row === null ? null : toWorkshop(row).settings.letterhead.logo;
   const quoted = await picturesInQuotes(transaction);
-  return logo === null ? quoted : [logo.sha256, ...quoted];
+  const shown = await picturesShown(transaction);
+  return logo === null ? [...quoted, ...shown] : [logo.sha256, ...quoted, ...shown];
 }
 
 export type Removal = { removed: DemoContent; kept: KeptRecords; inventedName: string | null };

@@ -10,6 +10,8 @@ type DesignAnswer = z.output<typeof designSchema>;
 
 const NEWEST = { revisions: { orderBy: { number: 'desc' }, take: 1 } } as const;
 
+const COVER = { where: { isCover: true }, select: { sha256: true, alternativeText: true } } as const;
+
 const drawingSchema = z.object(drawingFields);
 
 /** What a stored revision draws. @throws ZodError where it is no drawing, which no code of ours writes */
@@ -78,13 +80,13 @@ export async function findRevision(database: Access, designId: string, number: n
     : { ...revision, unitSystem: unitSystemOf(revision), drawing: drawingOf(revision) };
 }
 
-/** Designs by code, after the one named. */
+/** Designs by code, after the one named, each with its cover. */
 export async function pageOfDesigns(database: Access, after: string | undefined, take: number) {
   return database.design.findMany({
     ...(after === undefined ? {} : { where: { code: { gt: after } } }),
     orderBy: { code: 'asc' },
     take,
-    include: NEWEST,
+    include: { ...NEWEST, pictures: COVER },
   });
 }
 

@@ -23,6 +23,7 @@ export const answerListDesigns = handle(listDesigns, async ({ query, services })
         updatedAt: row.updatedAt.toISOString(),
         parts: bill.parts.length,
         operations: bill.operations.length,
+        cover: row.pictures[0] ?? null,
       };
     },
   );
