@@ -24,6 +24,11 @@ const DOMAIN_PROBLEMS = {
     title: 'An amount without a currency',
     mend: 'Name the currency of the amount.',
   },
+  'figure-table': {
+    status: 422,
+    title: 'A table of figures cannot be worked out',
+    mend: 'Send the table as an answer with working=true gave it, with every figure it names.',
+  },
   'leaf-clash': {
     status: 422,
     title: 'Two values under one name',
@@ -86,6 +91,11 @@ const DOMAIN_PROBLEMS = {
     status: 422,
     title: 'The file cannot be read as a table',
     mend: 'Send a CSV or XLSX file with one header row.',
+  },
+  'too-much-work': {
+    status: 422,
+    title: 'The question is too large',
+    mend: 'Ask about fewer figures, leaves or samples at once.',
   },
   'units-do-not-convert': {
     status: 422,

@@ -18,6 +18,11 @@ function currencyOf({ currency = '' }: Settings): Currency {
  */
 export const allocate: Operation = {
   name: 'allocate',
+  inputs: [2, Number.POSITIVE_INFINITY],
+  settingsFault: ({ share = '', currency = '' }, count) => {
+    if (!isCurrency(currency)) return 'names no currency of ISO 4217';
+    return /^\d{1,6}$/.test(share) && Number(share) < count - 1 ? undefined : 'names no weight of its own';
+  },
   evaluate: (values, settings) =>
     at(shareOut(at(values, 0), values.slice(1), currencyOf(settings)), Number(settings.share)),
   phrase: ([total = '', ...weights], settings) =>

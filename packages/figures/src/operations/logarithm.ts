@@ -3,6 +3,7 @@ import { at, NoAnswerError, type Operation } from './operation.ts';
 /** The logarithm of the first input to the base of the second. */
 export const logarithm: Operation = {
   name: 'logarithm',
+  inputs: [2, 2],
   evaluate: (values) => {
     const value = at(values, 0);
     if (value.lte(0)) throw new NoAnswerError('only a number above 0 has a logarithm');

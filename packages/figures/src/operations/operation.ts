@@ -8,6 +8,10 @@ export type Settings = Readonly<Record<string, string>>;
  */
 export interface Operation {
   readonly name: string;
+  /** The least and the greatest number of inputs. */
+  readonly inputs: readonly [least: number, most: number];
+  /** What is wrong with the settings, in words that go on from the figure's name; only where it has any. */
+  settingsFault?(settings: Settings, inputCount: number): string | undefined;
   /** Values in, value out; units have been checked by the function that built the figure. */
   evaluate(values: readonly Decimal[], settings: Settings): Decimal;
   /** The derivation in words, from the inputs already worded ("32.5 bd ft x 7.80 per bd ft"). */
