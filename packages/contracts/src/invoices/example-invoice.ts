@@ -97,6 +97,17 @@ export const exampleBalanceFigures = {
   overpaid: exampleMoney('overpaid', 'paid too much', '0'),
 };
 
+export const exampleTotals = (under: string) => ({
+  net: `${under}/net`,
+  tax: `${under}/tax`,
+  total: `${under}/total`,
+});
+export const exampleTotalsFigures = (under: string, net: string, tax: string, total: string) => ({
+  [`${under}/net`]: exampleMoney(`${under}/net`, 'without tax', net),
+  [`${under}/tax`]: exampleMoney(`${under}/tax`, 'tax', tax),
+  [`${under}/total`]: exampleMoney(`${under}/total`, 'with tax', total),
+});
+
 export const exampleInvoice: z.input<typeof invoiceSchema> = {
   ...exampleInvoiceSummary,
   document: exampleInvoiceDocument,
@@ -106,4 +117,16 @@ export const exampleInvoice: z.input<typeof invoiceSchema> = {
   reminders: [],
   balance: exampleBalance,
   figures: exampleBalanceFigures,
+  working: {
+    whole: exampleTotals('contract'),
+    before: exampleTotals('before'),
+    left: exampleTotals('left'),
+    own: { ...exampleTotals('own'), taxes: [] },
+    figures: {
+      ...exampleTotalsFigures('contract', '4000', '760', '4760'),
+      ...exampleTotalsFigures('before', '0', '0', '0'),
+      ...exampleTotalsFigures('left', '4000', '760', '4760'),
+      ...exampleTotalsFigures('own', '1000', '190', '1190'),
+    },
+  },
 };

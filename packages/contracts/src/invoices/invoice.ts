@@ -4,6 +4,7 @@ import { currencySchema, figureId, figureTableSchema } from '../figures.ts';
 import { usedPictureSchema } from '../pictures/picture.ts';
 import { partId, priceModeSchema, quoteKindSchema } from '../quotes/quote-terms.ts';
 import { calendarDate, moment, recordId } from '../record.ts';
+import { issuedWorkingSchema } from './worked-invoice.ts';
 
 export const amountText = z.string().meta({ description: 'A decimal number as text', examples: ['1249.9'] });
 
@@ -165,7 +166,9 @@ export const invoiceSchema = z
     ),
     reminders: z.array(reminderSchema),
     balance: balanceSchema,
+    /** Of the balance. */
     figures: figureTableSchema,
+    working: issuedWorkingSchema,
   })
   .meta({ id: 'Invoice' });
 export type InvoiceAnswer = z.output<typeof invoiceSchema>;

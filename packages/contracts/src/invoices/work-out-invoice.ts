@@ -4,17 +4,10 @@ import { figureTableSchema } from '../figures.ts';
 import { exampleQuote } from '../quotes/quote.ts';
 import { recordParams } from '../record.ts';
 import { MONEY_KEEPERS } from '../roles.ts';
-import { exampleInvoiceDocument, exampleMoney } from './example-invoice.ts';
+import { exampleInvoiceDocument, exampleTotals, exampleTotalsFigures } from './example-invoice.ts';
 import { invoiceDocumentSchema } from './invoice.ts';
 import { invoiceWantedSchema } from './invoice-wanted.ts';
 import { rowTotalsSchema, taxedTotalsSchema } from './worked-invoice.ts';
-
-const three = (under: string) => ({ net: `${under}/net`, tax: `${under}/tax`, total: `${under}/total` });
-const figuresOf = (under: string, net: string, tax: string, total: string) => ({
-  [`${under}/net`]: exampleMoney(`${under}/net`, 'without tax', net),
-  [`${under}/tax`]: exampleMoney(`${under}/tax`, 'tax', tax),
-  [`${under}/total`]: exampleMoney(`${under}/total`, 'with tax', total),
-});
 
 export const workOutInvoice = defineContract({
   name: 'work-out-invoice',
@@ -41,15 +34,15 @@ export const workOutInvoice = defineContract({
     body: { kind: 'part', of: { kind: 'share', share: '0.25' } },
     answer: {
       document: { ...exampleInvoiceDocument, number: '' },
-      contract: { ...three('contract'), taxes: [] },
-      invoicedBefore: three('before'),
-      left: three('left'),
-      own: { ...three('own'), taxes: [] },
+      contract: { ...exampleTotals('contract'), taxes: [] },
+      invoicedBefore: exampleTotals('before'),
+      left: exampleTotals('left'),
+      own: { ...exampleTotals('own'), taxes: [] },
       figures: {
-        ...figuresOf('contract', '4000', '760', '4760'),
-        ...figuresOf('before', '0', '0', '0'),
-        ...figuresOf('left', '4000', '760', '4760'),
-        ...figuresOf('own', '1000', '190', '1190'),
+        ...exampleTotalsFigures('contract', '4000', '760', '4760'),
+        ...exampleTotalsFigures('before', '0', '0', '0'),
+        ...exampleTotalsFigures('left', '4000', '760', '4760'),
+        ...exampleTotalsFigures('own', '1000', '190', '1190'),
       },
     },
   },

@@ -1,7 +1,7 @@
 import type { Figure, FigureTableBuilder } from '@scantling/figures';
-import type { RowTotals, TaxedAmount } from '@scantling/quoting';
+import { checkNetRule, type RowTotals, type TaxedAmount } from '@scantling/quoting';
 import { z } from 'zod';
-import { figureId } from '../figures.ts';
+import { figureId, figureTableSchema } from '../figures.ts';
 
 const rowTotals = { net: figureId, tax: figureId, total: figureId };
 export const rowTotalsSchema = z.strictObject(rowTotals);
@@ -18,10 +18,41 @@ export const taxedTotalsSchema = z
         net: figureId,
         tax: figureId,
         total: figureId,
+        /** Net x rate, rounded to the minor unit: BR-CO-17 of EN 16931. Null on papers issued without it. */
+        byNetRule: figureId.nullable().default(null),
+        /** The tax less that; 0 where the rule holds. */
+        differenceFromNetRule: figureId.nullable().default(null),
       }),
     ),
   })
   .meta({ id: 'TaxedTotals' });
+
+/** How an issued paper was worked out, with figures of its own: frozen when it was issued. */
+export const issuedWorkingSchema = z
+  .strictObject({
+    /** The contract, original and additions; of a credit note the invoice it takes back from. */
+    whole: rowTotalsSchema,
+    /** Of it, invoiced or credited before. */
+    before: rowTotalsSchema,
+    left: rowTotalsSchema,
+    own: taxedTotalsSchema,
+    figures: figureTableSchema,
+  })
+  .meta({ id: 'IssuedWorking' });
+
+const frozen = { left: rowTotalsSchema, own: taxedTotalsSchema, figures: figureTableSchema };
+/** What is kept of an invoice's working, as it is written when it is issued. */
+export const frozenInvoiceSchema = z.strictObject({
+  contract: taxedTotalsSchema,
+  invoicedBefore: rowTotalsSchema,
+  ...frozen,
+});
+/** The same of a credit note. */
+export const frozenCreditSchema = z.strictObject({
+  invoiced: rowTotalsSchema,
+  creditedBefore: rowTotalsSchema,
+  ...frozen,
+});
 
 export function toRowTotals(
   under: string,
@@ -39,13 +70,20 @@ export function toTaxedTotals(
 ): z.output<typeof taxedTotalsSchema> {
   return {
     ...toRowTotals(under, totals, table),
-    taxes: totals.rows.map(({ key, tax, net, taxAmount, gross }) => ({
-      category: tax.category,
-      name: tax.name,
-      rate: tax.rate,
-      net: table.add(`${under}/${key}/net`, net),
-      tax: table.add(`${under}/${key}/tax`, taxAmount),
-      total: table.add(`${under}/${key}/total`, gross),
-    })),
+    taxes: totals.rows.map((row) => {
+      const { category, name, rate } = row.tax;
+      const add = (what: string, figure: Figure) => table.add(`${under}/${row.key}/${what}`, figure);
+      const { byNetRule, differenceFromNetRule } = checkNetRule(row);
+      return {
+        category,
+        name,
+        rate,
+        net: add('net', row.net),
+        tax: add('tax', row.taxAmount),
+        total: add('total', row.gross),
+        byNetRule: add('by-net-rule', byNetRule),
+        differenceFromNetRule: add('off-net-rule', differenceFromNetRule),
+      };
+    }),
   };
 }

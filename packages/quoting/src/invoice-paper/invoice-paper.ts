@@ -1,6 +1,6 @@
 import { decimal } from '@scantling/decimals';
 import { minorUnits } from '@scantling/money';
-import type { BilledGroup, DeductedPaper, InvoiceDocument, InvoiceKind } from '../invoice/index.ts';
+import type { BilledGroup, DeductedPaper, InvoiceDocument, InvoiceKind, TaxRow } from '../invoice/index.ts';
 import {
   type GroupToWrite,
   type LineToWrite,
@@ -15,6 +15,7 @@ import {
 } from '../paper/index.ts';
 import { lineUnit, quantityText } from '../quote/line-unit.ts';
 import { billingPaper, billingWriters, notes, taxesToWrite } from './billing-paper.ts';
+import { taxRoundingSection } from './tax-rounding.ts';
 
 export const INVOICE_HEADINGS: Readonly<Record<InvoiceKind, string>> = {
   deposit: 'Deposit invoice',
@@ -79,16 +80,19 @@ function totalsOf(document: InvoiceDocument): TotalsToWrite {
 
 /** The tax in each paper that is deducted, so that it is seen to be charged once only. */
 function deductedSection(document: InvoiceDocument, writers: PaperWriters): PaperSection[] {
-  const { deducted, net, tax, total } = document;
+  const { deducted, taxes, net, tax, total } = document;
   if (deducted.length === 0) return [];
   const said = (label: string, row: { net: string; tax: string; total: string }) =>
     `${label}: ${writers.money(row.net)} and ${writers.money(row.tax)} tax, ${writers.money(row.total)} with tax.`;
+  const left = (row: TaxRow) =>
+    `Of it ${row.name}: ${writers.money(row.taxAmount)} tax on ${writers.money(row.net)}.`;
   return [
     {
       heading: 'Invoiced before',
       paragraphs: [
         ...deducted.map((row) => said(`${deductedLabel(row)} of ${writers.date(row.issuedOn)}`, row)),
         said('What is left, asked for here', { net, tax, total }),
+        ...(taxes.length > 1 ? taxes.map((row) => left(row)) : []),
         'The tax in earlier invoices was charged there and is not charged again.',
       ],
     },
@@ -122,7 +126,7 @@ export function invoicePaper(document: InvoiceDocument): Paper {
     lines: paperLines(groupsOf(document), writers),
     totals: paperTotals(written, writers, words),
     taxes: paperTaxes(written, writers),
-    sections: deductedSection(document, writers),
+    sections: [...deductedSection(document, writers), ...taxRoundingSection(document)],
     payment:
       isCredit || decimal(total).lte(0)
         ? null

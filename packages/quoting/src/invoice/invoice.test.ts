@@ -1,106 +1,16 @@
 import { decimal } from '@scantling/decimals';
 import { describe, expect, it } from 'vitest';
-import type { ClientDocument } from '../quote/client-document.ts';
-import { documentTotals, statedTotals } from '../quote/client-document.ts';
 import type { InvoiceWanted, IssuedPaper, TaxRow } from './index.ts';
 import { type AgreedPart, statedRows, workOutCredit, workOutInvoice } from './index.ts';
+import { agreed, issue, numbers } from './sample-contract.ts';
 import { takeFrom } from './take-from.ts';
 import { readTaxRows } from './taxed-amount.ts';
-
-const TAXES = [
-  { id: 'full', category: 'S', rate: '0.19', name: 'VAT 19 %', exemptionReason: '' },
-  { id: 'low', category: 'S', rate: '0.07', name: 'VAT 7 %', exemptionReason: '' },
-  { id: 'none', category: 'E', rate: '0', name: 'Exempt', exemptionReason: 'because' },
-] as const;
-
-function agreed(prices: readonly string[], priceMode: 'exclusive' | 'inclusive', id = 'one'): AgreedPart {
-  const lines = prices.map((price, at) => ({
-    id: `line-${at}`,
-    kind: 'free' as const,
-    description: `Line ${at}`,
-    details: '',
-    quantity: '1',
-    unit: 'piece',
-    price,
-    priceBase: '1',
-    amount: price,
-    tax: TAXES[at % TAXES.length]?.id ?? '',
-    choice: { kind: 'included' as const },
-    pictures: [],
-  }));
-  const document: ClientDocument = {
-    kind: 'quote',
-    number: `Q-${id}`,
-    revision: 1,
-    title: 'Benches',
-    sentOn: '2026-03-01',
-    validUntil: '2026-03-31',
-    workshop: {
-      name: 'Invented Joinery',
-      addressLines: [],
-      email: null,
-      phone: '',
-      website: '',
-      taxNumber: '',
-      registration: '',
-      bankLines: [],
-      footer: '',
-      logo: null,
-      paperSize: 'a4',
-    },
-    client: { name: 'Greta (invented)', addressLines: [] },
-    addsTo: null,
-    intro: '',
-    currency: 'EUR',
-    priceMode,
-    taxes: TAXES,
-    lines,
-    discount: null,
-    schedule: [
-      { id: 'deposit', label: 'On acceptance', share: '0.3', due: 'on-acceptance' },
-      { id: 'rest', label: 'On delivery', share: '0.7', due: 'on-delivery' },
-    ],
-    promisedOn: null,
-    terms: '',
-    pictures: [],
-    totals: { sumOfLines: '0', discount: '0', taxes: [], net: '0', tax: '0', total: '0', schedule: [] },
-  };
-  return { id, document, chosen: [], totals: statedTotals(documentTotals(document, [])) };
-}
-
-/** Issues what is wanted after what was issued before. */
-function issue(parts: readonly AgreedPart[], before: IssuedPaper[], wanted: InvoiceWanted): IssuedPaper {
-  const { own } = workOutInvoice({ currency: 'EUR', parts, before, wanted });
-  const id = `paper-${before.length}`;
-  const scheduled = wanted.kind === 'deposit' ? wanted : null;
-  const paper: IssuedPaper = {
-    id,
-    kind: wanted.kind,
-    number: id,
-    issuedOn: '2026-03-02',
-    creditsId: null,
-    scheduled,
-    taxes: statedRows(own.rows),
-    total: own.total.value.toString(),
-  };
-  before.push(paper);
-  return paper;
-}
 
 const add = (papers: readonly IssuedPaper[], pick: (row: TaxRow) => string) =>
   papers
     .flatMap(({ taxes }) => taxes)
     .reduce((sum, row) => sum.plus(pick(row)), decimal(0))
     .toString();
-
-/** A repeatable sequence of numbers below `most` (Park and Miller's minimal standard, multiplier 16807). */
-function numbers(seed: number) {
-  let at = seed;
-  return (most: number) => {
-    at = (at * 16807) % 2147483647;
-    return at % most;
-  };
-}
 
 describe.each(['exclusive', 'inclusive'] as const)('invoices of a contract with %s prices', (mode) => {
   it('come to it to the cent: deposit, parts and final, without tax, tax and with tax', () => {

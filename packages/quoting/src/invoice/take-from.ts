@@ -1,17 +1,15 @@
 import {
-  definition,
   difference,
   divide,
   type Figure,
   increment,
-  input,
   named,
   roundMoney,
   scale,
   shareOut,
 } from '@scantling/figures';
 import { QuotingInputError } from '../input-error.ts';
-import type { TaxedAmount } from './taxed-amount.ts';
+import { rateOf, type TaxedAmount } from './taxed-amount.ts';
 
 /** What is left of rows once others are taken off, tax by tax. */
 export function restOf(
@@ -34,13 +32,7 @@ export function restOf(
 
 /** The tax an amount holds: amount x rate / (1 + rate), rounded to the minor unit. */
 function heldTax(label: string, row: TaxedAmount, gross: Figure<'money'>): Figure<'money'> {
-  const rate = input({
-    key: `tax/${row.key}/rate`,
-    label: `${row.tax.name}: rate`,
-    unit: 'ratio',
-    value: row.tax.rate,
-    source: definition('the tax as agreed'),
-  });
+  const rate = rateOf(row);
   const held = divide(
     `${label}: tax held`,
     scale(`${label}: with tax x rate`, gross, rate),

@@ -1,4 +1,4 @@
-import { entered, type Figure, input, sum } from '@scantling/figures';
+import { definition, entered, type Figure, input, sum } from '@scantling/figures';
 import type { Currency } from '@scantling/money';
 import type { QuoteTax } from '../quote-totals/index.ts';
 
@@ -20,6 +20,17 @@ export interface TaxedAmount {
 /** Taxes are the same where category, rate and name are, whatever id a quote gave them. */
 export function taxKey({ category, rate, name }: Omit<QuoteTax, 'id'>): string {
   return [category, Number(rate), name].join(' ');
+}
+
+/** The rate of its tax, a leaf. */
+export function rateOf({ key, tax }: Pick<TaxedAmount, 'key' | 'tax'>): Figure<'ratio'> {
+  return input({
+    key: `tax/${key}/rate`,
+    label: `${tax.name}: rate`,
+    unit: 'ratio',
+    value: tax.rate,
+    source: definition('the tax as agreed'),
+  });
 }
 
 /** Stated rows as leaves: amounts that stand on a paper the client has. */

@@ -11,6 +11,7 @@ import type { z } from 'zod';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { notFound } from '../../problems/request-problem.ts';
 import { dayOfColumn } from './billing-records.ts';
+import { readIssuedWorking } from './issued-working.ts';
 
 type Access = Prisma.TransactionClient;
 
@@ -137,6 +138,7 @@ export async function findInvoice(database: Access, id: string, today: string): 
     })),
     balance,
     figures: table.table(),
+    working: readIssuedWorking(row),
   };
 }
 

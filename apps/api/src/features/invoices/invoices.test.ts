@@ -105,6 +105,24 @@ describe('invoices of an accepted quote', () => {
     expect([after.body.document, after.body.documentHash]).toEqual([body.document, body.documentHash]);
   });
 
+  it('keep how they were worked out, as it was looked at before', async () => {
+    const { quoteId } = await accepted('Worked out');
+    const preview = await post(`/api/quotes/${quoteId}/invoice-preview`, half).expect(200);
+    const { body: issued } = await issue(quoteId, half).expect(201);
+    const { own, left, whole, figures } = issued.working;
+    expect([own, left, figures]).toEqual([preview.body.own, preview.body.left, preview.body.figures]);
+    expect(figures[own.total].value).toBe(issued.total);
+    expect(figures[own.taxes[0].tax].how).toBeDefined();
+    expect(figures[whole.total].value).toBe(preview.body.figures[preview.body.contract.total].value);
+    const credit = { amount: '10', reason: 'A scratch' };
+    const { body: note } = await post(`/api/invoices/${issued.id}/credit-notes`, credit).expect(201);
+    const { working } = note;
+    expect(working.figures[working.whole.total].value).toBe(issued.total);
+    expect(working.figures[working.own.total].value).toBe('10');
+    const again = await get(`/api/invoices/${issued.id}`).expect(200);
+    expect(again.body.working).toEqual(issued.working);
+  });
+
   it('wait for acceptance, and for those who keep the money', async () => {
     const { quoteId } = await sendQuote(test, 'Not yet');
     expect((await issue(quoteId, half).expect(409)).body.code).toBe('quote-state');

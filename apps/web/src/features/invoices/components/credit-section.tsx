@@ -11,6 +11,7 @@ import { optionalDecimal } from '../../../lib/percent.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import type { Invoice } from '../api/get-invoice.ts';
 import { useCreditInvoice } from '../api/invoice-acts.ts';
+import { TaxCaution } from './tax-caution.tsx';
 import './invoice.css';
 
 const FRESH: FormValues = { amount: '', reason: '', sendMail: true };
@@ -81,6 +82,7 @@ export function CreditSection({ invoice }: { readonly invoice: Invoice }) {
           pendingText="Issuing ..."
         >
           <p className="money-note">It gets a number of its own and cannot be changed afterwards.</p>
+          <TaxCaution of="credit-note" />
         </EntryForm>
       )}
     </Section>

@@ -10,6 +10,7 @@ import type { InvoiceWanted } from '../api/work-out-invoice.ts';
 import { BalanceRow } from './balance-row.tsx';
 import { DocumentSection } from './document-section.tsx';
 import { KIND_WORDS } from './invoice-words.ts';
+import { TaxCaution } from './tax-caution.tsx';
 import './invoice.css';
 
 interface InvoicePreviewProps {
@@ -38,11 +39,16 @@ export function InvoicePreview({ quoteId, wanted, preview }: InvoicePreviewProps
           { label: 'This invoice', figure: named(preview.own.total) },
         ]}
       />
-      <DocumentSection document={document} title={`${KIND_WORDS[document.kind]}, not issued yet`} />
+      <DocumentSection
+        document={document}
+        title={`${KIND_WORDS[document.kind]}, not issued yet`}
+        worked={preview.own}
+        named={named}
+      />
       <p className="money-note">
         To be paid by {document.dueOn}. Once issued it has a number and cannot be changed, only credited.
-        Whether tax falls due with a deposit differs by country: ask your accountant.
       </p>
+      <TaxCaution of="invoice" />
       <Checkbox label="Mail it to the client" isSelected={sendMail} onChange={setSendMail} />
       {issue.isError && <ErrorNotice error={issue.error} />}
       <div>

@@ -4,6 +4,7 @@ import { ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Sheet, SheetHeader, type TitleBlockFact } from '../../../components/sheet.tsx';
 import { Figures } from '../../figures/figures.tsx';
+import { mergeTables, mergedId as of } from '../../figures/merge-tables.ts';
 import { PaperLink } from '../../papers/paper-link.tsx';
 import { type Invoice, invoiceQuery } from '../api/get-invoice.ts';
 import { BalanceRow } from '../components/balance-row.tsx';
@@ -12,6 +13,7 @@ import { DocumentSection } from '../components/document-section.tsx';
 import { KIND_WORDS, standing } from '../components/invoice-words.ts';
 import { PaymentsSection } from '../components/payments-section.tsx';
 import { RemindersSection } from '../components/reminders-section.tsx';
+import { WorkingSection } from '../components/working-section.tsx';
 import '../components/invoice.css';
 
 const PATH = <Link to="/invoices">Invoices</Link>;
@@ -58,7 +60,7 @@ function Issued({ invoice }: { readonly invoice: Invoice }) {
   const { balance } = invoice;
   const isCredit = invoice.kind === 'credit-note';
   return (
-    <Figures table={invoice.figures}>
+    <Figures table={mergeTables({ balance: invoice.figures, working: invoice.working.figures })}>
       <Sheet>
         <SheetHeader
           title={`${KIND_WORDS[invoice.kind]} ${invoice.number}`}
@@ -83,15 +85,21 @@ function Issued({ invoice }: { readonly invoice: Invoice }) {
           <BalanceRow
             label="What is owed on it"
             sums={[
-              { label: 'Invoiced', figure: balance.invoiced },
-              { label: 'Credited', figure: balance.credited },
-              { label: 'Paid', figure: balance.paid },
-              { label: 'Paid too much', figure: balance.overpaid },
-              { label: 'Owed', figure: balance.owed },
+              { label: 'Invoiced', figure: of('balance', balance.invoiced) },
+              { label: 'Credited', figure: of('balance', balance.credited) },
+              { label: 'Paid', figure: of('balance', balance.paid) },
+              { label: 'Paid too much', figure: of('balance', balance.overpaid) },
+              { label: 'Owed', figure: of('balance', balance.owed) },
             ]}
           />
         )}
-        <DocumentSection document={invoice.document} title="What it says" />
+        <DocumentSection
+          document={invoice.document}
+          title="What it says"
+          worked={invoice.working.own}
+          named={(id) => of('working', id)}
+        />
+        <WorkingSection invoice={invoice} />
         {!isCredit && (
           <>
             <PaymentsSection invoice={invoice} />
