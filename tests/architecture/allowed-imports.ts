@@ -84,5 +84,5 @@ export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<st
         'workshop',
       ],
     },
-    'apps/web/src/features': { '*': ['figures', 'client-document', 'papers'] },
+    'apps/web/src/features': { '*': ['figures', 'client-document', 'papers', 'cost-difference'] },
   };

@@ -26,6 +26,8 @@ export * from './clients/get-client.ts';
 export * from './clients/list-clients.ts';
 export * from './clients/remove-client.ts';
 export * from './contract.ts';
+export * from './cost-sheets/compare-cost-sheets.ts';
+export * from './cost-sheets/cost-difference.ts';
 export * from './cost-sheets/cost-sheet.ts';
 export * from './cost-sheets/create-cost-sheet.ts';
 export * from './cost-sheets/edit-cost-sheet.ts';

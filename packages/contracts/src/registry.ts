@@ -19,6 +19,7 @@ import { getClient } from './clients/get-client.ts';
 import { listClients } from './clients/list-clients.ts';
 import { removeClient } from './clients/remove-client.ts';
 import type { Contract } from './contract.ts';
+import { compareCostSheets } from './cost-sheets/compare-cost-sheets.ts';
 import { createCostSheet } from './cost-sheets/create-cost-sheet.ts';
 import { editCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { getCostSheet } from './cost-sheets/get-cost-sheet.ts';
@@ -228,6 +229,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   addEnquiryPicture,
   editEnquiryPictures,
   tryCostSheet,
+  compareCostSheets,
   createClient,
   editClient,
   getClient,

@@ -1,6 +1,7 @@
 export * from './bill-file/index.ts';
 export * from './bill-of-materials/index.ts';
 export * from './board-measure/index.ts';
+export * from './cost-difference/index.ts';
 export * from './cost-sheet/index.ts';
 export * from './depreciation/index.ts';
 export * from './design-parameters/index.ts';

@@ -1,6 +1,8 @@
+export * from './attribute-difference.ts';
 export * from './compare.ts';
 export * from './derive.ts';
 export * from './figure.ts';
+export * from './graph-values.ts';
 export * from './input.ts';
 export * from './operations/index.ts';
 export { NoAnswerError } from './operations/operation.ts';

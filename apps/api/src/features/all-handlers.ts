@@ -19,6 +19,7 @@ import { answerEditClient } from './clients/edit-client.ts';
 import { answerGetClient } from './clients/get-client.ts';
 import { answerListClients } from './clients/list-clients.ts';
 import { answerRemoveClient } from './clients/remove-client.ts';
+import { answerCompareCostSheets } from './cost-sheets/compare-cost-sheets.ts';
 import { answerCreateCostSheet } from './cost-sheets/create-cost-sheet.ts';
 import { answerEditCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { answerGetCostSheet } from './cost-sheets/get-cost-sheet.ts';
@@ -212,6 +213,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerRemoveCostSheet,
   answerWorkOutCostSheet,
   answerTryCostSheet,
+  answerCompareCostSheets,
   answerEditWorkshop,
   answerGetWorkshop,
   answerCreateTool,

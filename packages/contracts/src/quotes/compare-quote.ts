@@ -1,23 +1,10 @@
-import type { FigureNode } from '@scantling/figures';
 import { z } from 'zod';
 import { defineContract } from '../contract.ts';
-import { figureId, figureNodeSchema, figureTableSchema, workingQuery } from '../figures.ts';
+import { costDifferenceSchema } from '../cost-sheets/cost-difference.ts';
+import { figureId, figureTableSchema, workingQuery } from '../figures.ts';
 import { calendarDate, recordId, recordParams } from '../record.ts';
 import { exampleRevision } from './quote.ts';
 import { partId } from './quote-terms.ts';
-
-const nodeSchema: z.ZodType<FigureNode, FigureNode> = figureNodeSchema;
-
-const leafChangeSchema = z
-  .strictObject({
-    kind: z.enum(['changed', 'added', 'gone']),
-    key: z.string(),
-    label: z.string(),
-    /** As it was when the quote was sent, and as it is now, each with its source. */
-    old: nodeSchema.nullable(),
-    now: nodeSchema.nullable(),
-  })
-  .meta({ id: 'LeafChange' });
 
 const sideSchema = z.strictObject({ cost: figureId, profit: figureId, margin: figureId.nullable() });
 
@@ -30,6 +17,8 @@ export const quoteTodaySchema = z
     now: sideSchema,
     /** How much dearer it has become for us; below 0 where it is cheaper. */
     costMoved: figureId,
+    /** Why the lines that count and are made from designs cost another amount now, leaf by leaf. */
+    difference: costDifferenceSchema,
     lines: z.array(
       z.strictObject({
         id: partId,
@@ -37,7 +26,6 @@ export const quoteTodaySchema = z
         costSheetId: recordId,
         costThen: figureId,
         costNow: figureId.nullable(),
-        changes: z.array(leafChangeSchema),
         /** Why it cannot be costed today; its cost then stands in for it. */
         problem: z.string().nullable(),
       }),
@@ -61,7 +49,7 @@ export const compareQuote = defineContract({
   path: '/api/quote-revisions/:id/today',
   summary: 'Compare what was sent with today',
   description:
-    'The same work costed again at today’s prices and rates, compared leaf by leaf with what was frozen, and the margin then and now. Nothing that was sent changes.',
+    'The same work costed again at today’s prices and rates, compared leaf by leaf with what was frozen, with the cause of each change and the money it moved, and the margin then and now. Nothing that was sent changes.',
   tag: 'quotes',
   roles: 'anyone',
   params: recordParams,
@@ -75,6 +63,14 @@ export const compareQuote = defineContract({
       whenSent: { cost: 'then/cost', profit: 'then/profit', margin: 'then/margin' },
       now: { cost: 'now/cost', profit: 'now/profit', margin: 'now/margin' },
       costMoved: 'cost-moved',
+      difference: {
+        currency: 'EUR',
+        was: { cost: 'then/cost', price: 'then/cost' },
+        now: { cost: 'now/cost', price: 'now/cost' },
+        moved: { cost: 'cost-moved', price: 'cost-moved' },
+        causes: [],
+        rounding: { cost: 'cost-moved', price: 'cost-moved' },
+      },
       lines: [],
       figures: {
         'then/cost': figure('then/cost', 'cost when sent', '1834'),

@@ -1,10 +1,13 @@
 import {
   clientDocumentSchema,
+  comparedColumn,
   type QuoteToday,
+  toCostDifference,
   toWorkedCostSheet,
   type WorkedQuote,
 } from '@scantling/contracts';
-import { compareLeaves, difference, type Figure, FigureTableBuilder, input, named } from '@scantling/figures';
+import { type CostDifference, combineDifferences, costDifference } from '@scantling/costing';
+import { difference, type Figure, FigureTableBuilder, input, named } from '@scantling/figures';
 import { type ClientDocument, documentTotals, type LineCost, quoteMargin } from '@scantling/quoting';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { costAsk, costedLine, isOfCosting } from './cost-lines.ts';
@@ -12,7 +15,11 @@ import { type FrozenWorking, frozenCosts } from './frozen-working.ts';
 import { MISSING_PRICE_MEND, missingPrices, unpricedLines } from './unpriced-lines.ts';
 
 type Access = Prisma.TransactionClient;
-type LineToday = Omit<QuoteToday['lines'][number], 'costThen' | 'costNow'> & { now: LineCost | null };
+type LineToday = Omit<QuoteToday['lines'][number], 'costThen' | 'costNow'> & {
+  now: LineCost | null;
+  /** Null where today's cost cannot be told. */
+  moved: CostDifference | null;
+};
 
 /** A line costed again today from what was asked and the bill as it was; why not where that cannot be. */
 async function lineToday(
@@ -24,28 +31,22 @@ async function lineToday(
   const common = { id: line.id, description: line.description, costSheetId: kept.ask.costSheetId };
   try {
     const sheet = await costAsk(database, { ...kept.ask, onDate: today }, today, kept);
-    const worked = toWorkedCostSheet(sheet, { withDerivations: true });
-    const changes = compareLeaves(kept.worked.figures, worked.figures).map(({ kind, key, old, now }) => ({
-      kind,
-      key,
-      label: (now ?? old)?.label ?? key,
-      old: old ?? null,
-      now: now ?? null,
-    }));
     const costed = costedLine(line, kept.ask, sheet);
     const [unpriced] = unpricedLines([costed]);
     if (unpriced !== undefined)
       return {
         ...common,
-        changes,
+        moved: null,
         problem: `Today's cost is too low (${missingPrices(unpriced.materials)}): ${MISSING_PRICE_MEND}.`,
         now: null,
       };
-    return { ...common, changes, problem: null, now: costed.cost };
+    const worked = toWorkedCostSheet(sheet, { withDerivations: true });
+    const moved = costDifference(comparedColumn(kept.worked), comparedColumn(worked));
+    return { ...common, moved, problem: null, now: costed.cost };
   } catch (error) {
     // A grade or a material that is gone: told beside the line, the rest still compares.
     if (!isOfCosting(error)) throw error;
-    return { ...common, changes: [], problem: error.message, now: null };
+    return { ...common, moved: null, problem: error.message, now: null };
   }
 }
 
@@ -103,7 +104,12 @@ export async function compareWithToday(
   const after = new Map(before);
   for (const { id, now } of lines) if (now !== null) after.set(id, now);
   const then = thenFigures(kept);
-  const now = quoteMargin(documentTotals(document, chosen), after, document);
+  const totals = documentTotals(document, chosen);
+  const now = quoteMargin(totals, after, document);
+  const counted = new Set(totals.lines.filter(({ isCounted }) => isCounted).map(({ line }) => line.id));
+  const moved = lines.flatMap((line) =>
+    line.moved === null || !counted.has(line.id) ? [] : [{ id: line.id, difference: line.moved }],
+  );
   const table = new FigureTableBuilder(options);
   const maybe = (name: string, figure: Figure | null) => (figure === null ? null : table.add(name, figure));
   return {
@@ -120,7 +126,8 @@ export async function compareWithToday(
       margin: now.margin === null ? null : table.add('now/margin', named('margin today', now.margin)),
     },
     costMoved: table.add('cost-moved', difference('cost has moved by', now.cost, then.cost)),
-    lines: lines.map(({ now: cost, ...line }) => ({
+    difference: toCostDifference(combineDifferences(moved, document.currency), table),
+    lines: lines.map(({ now: cost, moved: _, ...line }) => ({
       ...line,
       costThen: table.add(`then/line/${line.id}`, thenCost(document, line, before)),
       costNow: cost === null || cost.cost === null ? null : table.add(`now/line/${line.id}`, cost.cost),

@@ -152,19 +152,30 @@ describe('what was sent, beside today', () => {
     const before = await test.database.quoteRevision.findUniqueOrThrow({ where: { id: sent.id } });
     const today = async () => (await get(`/api/quote-revisions/${sent.id}/today`).expect(200)).body;
     const same = await today();
-    expect(same.lines).toMatchObject([{ id: 'shelves', changes: [], problem: null }]);
+    expect(same.lines).toMatchObject([{ id: 'shelves', problem: null }]);
+    expect(same.difference.causes).toEqual([]);
     expect(Number(same.figures[same.costMoved].value)).toBe(0);
     await test.setPrice('2026-03-10', 8);
     // The bill has changed too, but what was promised is costed as it was.
     await test.database.labourGrade.updateMany({ data: { payPerHour: 33 } });
     test.setTime('2026-03-11');
     const moved = await today();
-    const changes: { label: string; old: { value: string } | null; now: { value: string } | null }[] =
-      moved.lines[0].changes;
-    const values = changes.map(({ old, now }) => `${old?.value} ${now?.value}`);
-    expect(values.sort()).toEqual(['30 33', '6.4 8']);
+    const causes: {
+      cause: string;
+      effect: { cost: string };
+      changes: { was: { value: string }; now: { value: string }; effect: { cost: string } }[];
+    }[] = moved.difference.causes;
+    expect(causes.map(({ cause, changes }) => [cause, changes[0]?.was.value, changes[0]?.now.value])).toEqual(
+      [
+        ['price', '6.4', '8'],
+        ['rate', '30', '33'],
+      ],
+    );
     const value = (id: string) => Number(moved.figures[id].value);
     expect(value(moved.costMoved)).toBeGreaterThan(0);
+    // The causes, and what rounding each leaves, are the whole of what moved.
+    const causesTogether = causes.reduce((all, { effect }) => all + value(effect.cost), 0);
+    expect(causesTogether + value(moved.difference.rounding.cost)).toBeCloseTo(value(moved.costMoved), 2);
     expect(value(moved.now.cost) - value(moved.whenSent.cost)).toBeCloseTo(value(moved.costMoved), 6);
     expect(value(moved.now.margin)).toBeLessThan(value(moved.whenSent.margin));
     expect(await test.database.quoteRevision.findUniqueOrThrow({ where: { id: sent.id } })).toEqual(before);

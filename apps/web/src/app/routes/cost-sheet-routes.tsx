@@ -1,4 +1,5 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
+import { comparisonIn } from '../../features/cost-sheets/components/comparison-search.ts';
 import { shellRoute } from '../shell-route.tsx';
 
 const costSheetsRoute = createRoute({
@@ -31,4 +32,15 @@ const costSheetRoute = createRoute({
   ),
 });
 
-export const costSheetRoutes = [costSheetsRoute, newCostSheetRoute, costSheetRoute] as const;
+const compareRoute = createRoute({
+  getParentRoute: () => shellRoute,
+  path: '/cost-sheets/$sheetId/compare',
+  // What it is compared with, so that a comparison can be sent to somebody.
+  validateSearch: comparisonIn,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/compare-screen.tsx'),
+    'CompareScreen',
+  ),
+});
+
+export const costSheetRoutes = [costSheetsRoute, newCostSheetRoute, costSheetRoute, compareRoute] as const;

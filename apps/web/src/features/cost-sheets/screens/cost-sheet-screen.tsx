@@ -98,6 +98,9 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
                 Quote this piece
               </Link>
             )}
+            <Link to="/cost-sheets/$sheetId/compare" params={{ sheetId: sheet.id }} className="button">
+              Compare with ...
+            </Link>
             <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
               Work out again
             </Button>

@@ -1,16 +1,14 @@
 import type { QuoteToday } from '@scantling/contracts';
 import { Section } from '../../../components/sheet.tsx';
+import { CostDifference } from '../../cost-difference/cost-difference.tsx';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import { mergedId } from '../../figures/merge-tables.ts';
-import { movedLeaves } from './leaf-changes.ts';
 import './quote.css';
 
-const MOST_LEAVES = 60;
 const inToday = (id: string): string => mergedId('today', id);
 
-/** What has moved since it was sent, the largest move first, and what it leaves now. */
+/** What has moved since it was sent and why, the most money first, and what it leaves now. */
 export function MovedSection({ today }: { readonly today: QuoteToday }) {
-  const leaves = movedLeaves(today);
   const problems = today.lines.filter(({ problem }) => problem !== null);
   const { whenSent, now } = today;
   const sides = [
@@ -56,37 +54,12 @@ export function MovedSection({ today }: { readonly today: QuoteToday }) {
             it.
           </p>
         ))}
-        {leaves.length === 0 ? (
-          <p>No price, rate or size it rests on has moved.</p>
-        ) : (
-          <table className="moved-leaves">
-            <thead>
-              <tr>
-                <th scope="col">What moved, the largest first</th>
-                <th scope="col" className="numeric">
-                  Then
-                </th>
-                <th scope="col" className="numeric">
-                  Now
-                </th>
-              </tr>
-            </thead>
-            <tbody>
-              {leaves.slice(0, MOST_LEAVES).map(({ key, label, old, now: current }) => (
-                <tr key={key}>
-                  <th scope="row">{label}</th>
-                  <td className="numeric">
-                    {old === null ? 'was not there' : <FigureValue id={mergedId('leaf-then', key)} />}
-                  </td>
-                  <td className="numeric">
-                    {current === null ? 'is gone' : <FigureValue id={mergedId('leaf-now', key)} />}
-                  </td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        )}
-        {leaves.length > MOST_LEAVES && <p>And {leaves.length - MOST_LEAVES} that moved less.</p>}
+        <CostDifference
+          difference={today.difference}
+          named={inToday}
+          was={`When sent, ${today.sentOn}`}
+          now="Today"
+        />
       </Section>
     </section>
   );

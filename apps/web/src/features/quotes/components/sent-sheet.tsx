@@ -13,6 +13,7 @@ import { pictureAddress } from '../../../lib/upload-picture.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { totalsWith } from '../../client-document/chosen-lines.ts';
 import { ClientDocumentView } from '../../client-document/client-document.tsx';
+import { differenceTables } from '../../cost-difference/difference-tables.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { mergeTables } from '../../figures/merge-tables.ts';
 import { PaperLink } from '../../papers/paper-link.tsx';
@@ -20,7 +21,6 @@ import type { Quote, Revision } from '../api/get-quote.ts';
 import { useAddToQuote, useReviseQuote, useWithdrawQuote } from '../api/quote-acts.ts';
 import { comparisonQuery, frozenFiguresQuery } from '../api/work-out-quote.ts';
 import { AnswerByHand, AnswerGiven } from './answer-section.tsx';
-import { leafTables, movedLeaves } from './leaf-changes.ts';
 import { LinkSection } from './link-section.tsx';
 import { MovedSection } from './moved-section.tsx';
 import { Reckoning } from './reckoning.tsx';
@@ -108,12 +108,10 @@ export function SentSheet({ quote, revision, etag, sent, head, onGoTo }: SentShe
   const { document, acceptance } = revision;
   const taken = acceptance?.chosen ?? chosen;
   const isOpen = allows(revision.state, 'accept');
-  const leaves = leafTables(comparison.data ? movedLeaves(comparison.data) : []);
   const table = mergeTables({
     sent: frozen.data?.figures,
     today: comparison.data?.figures,
-    'leaf-then': leaves.before,
-    'leaf-now': leaves.after,
+    ...differenceTables(comparison.data?.difference),
     contract: quote.contract?.figures,
   });
   const body = (
