@@ -9,7 +9,10 @@ beforeAll(async () => {
 afterAll(() => test.close());
 
 const compare = (query: object, id = test.costSheetId) =>
-  test.request.get(`/api/cost-sheets/${id}/comparison`).query({ working: 'true', ...query }).set(test.as('read-only'));
+  test.request
+    .get(`/api/cost-sheets/${id}/comparison`)
+    .query({ working: 'true', ...query })
+    .set(test.as('read-only'));
 
 it('tells why a sheet costs another amount on another date, leaf by leaf, adding up to the cent', async () => {
   await test.setPrice('2026-03-10', 8);
@@ -56,7 +59,10 @@ it('compares with another basis and another sheet, and names what is not there',
   const { body } = await compare({ with: other.body.id }).expect(200);
   expect(body.now.title).toBe('Dearer shelves');
   expect(body.difference.causes).toMatchObject([
-    { cause: 'rule', changes: [{ key: 'terms/policy/margin', was: { value: '0.3' }, now: { value: '0.4' } }] },
+    {
+      cause: 'rule',
+      changes: [{ key: 'terms/policy/margin', was: { value: '0.3' }, now: { value: '0.4' } }],
+    },
   ]);
   expect(Number(body.figures[body.difference.moved.cost].value)).toBe(0);
   expect(Number(body.figures[body.difference.moved.price].value)).toBeGreaterThan(0);

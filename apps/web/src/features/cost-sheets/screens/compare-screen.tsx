@@ -17,6 +17,7 @@ import { piecesWords } from '../components/class-rows.ts';
 import { ComparisonForm } from '../components/comparison-form.tsx';
 import { comparisonIn } from '../components/comparison-search.ts';
 import { costingProblem } from '../components/costing-problem.ts';
+import '../components/cost-sheet.css';
 
 type Compared = AnswerOf<typeof compareCostSheets>;
 
