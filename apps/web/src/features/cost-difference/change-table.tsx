@@ -5,6 +5,7 @@ import { useFigures } from '../figures/figures-context.ts';
 import { mergedId } from '../figures/merge-tables.ts';
 import { CAUSE_WORDS } from './cause-words.ts';
 import { type CostChange, LEAVES_NOW, LEAVES_WAS } from './difference-tables.ts';
+import './cost-difference.css';
 
 interface ChangeTableProps {
   readonly difference: CostDifferenceAnswer;
@@ -99,8 +100,7 @@ export function ChangeTable({ difference, named, was, now, isRounded }: ChangeTa
     [effect.cost, effect.price].every((id) => decimal(table[named(id)]?.value ?? '0').isZero());
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a frame that scrolls must be reached by the keyboard */}
-      <section className="change-frame" aria-label="What moved, cause by cause" tabIndex={0}>
+      <section className="change-frame" aria-label="What moved, cause by cause">
         <table className="change-table">
           <thead>
             <tr>

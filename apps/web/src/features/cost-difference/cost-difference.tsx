@@ -58,7 +58,7 @@ export function CostDifference({ difference, named = itself, was, now }: CostDif
         }}
       />
       <ChangeTable difference={difference} named={named} was={was} now={now} isRounded={isRounded} />
-      <p className="quiet">{HOW_SHARED}</p>
+      <p className="change-why">{HOW_SHARED}</p>
     </div>
   );
 }
