@@ -20,6 +20,7 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
     'packages/costing',
     'packages/quoting',
   ],
+  'packages/workbooks': ['packages/decimals', 'packages/money', 'packages/figures', 'packages/contracts'],
   'packages/renderers': [
     'packages/decimals',
     'packages/units',
@@ -36,6 +37,7 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
     'packages/costing',
     'packages/quoting',
     'packages/contracts',
+    'packages/workbooks',
     'packages/renderers',
   ],
   'apps/web': [
@@ -50,9 +52,16 @@ export const ALLOWED_IMPORTS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Compiled with the language's library only, and free of Node's modules. */
-export const PURE_PARTS = ['decimals', 'units', 'money', 'figures', 'costing', 'quoting', 'contracts'].map(
-  (name) => `packages/${name}`,
-);
+export const PURE_PARTS = [
+  'decimals',
+  'units',
+  'money',
+  'figures',
+  'costing',
+  'quoting',
+  'contracts',
+  'workbooks',
+].map((name) => `packages/${name}`);
 
 /**
  * Which feature may use another one's exported functions: a cost sheet is worked out from everything else, invoices and

@@ -21,6 +21,7 @@ import { removeClient } from './clients/remove-client.ts';
 import type { Contract } from './contract.ts';
 import { compareCostSheets } from './cost-sheets/compare-cost-sheets.ts';
 import { createCostSheet } from './cost-sheets/create-cost-sheet.ts';
+import { downloadCostSheet } from './cost-sheets/download-cost-sheet.ts';
 import { editCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { getCostSheet } from './cost-sheets/get-cost-sheet.ts';
 import { getMaterialPrice } from './cost-sheets/get-material-price.ts';
@@ -129,6 +130,7 @@ import { addToQuote } from './quotes/add-to-quote.ts';
 import { compareQuote } from './quotes/compare-quote.ts';
 import { createQuote } from './quotes/create-quote.ts';
 import { declineQuote } from './quotes/decline-quote.ts';
+import { downloadQuoteLine } from './quotes/download-quote-line.ts';
 import { editQuoteDraft } from './quotes/edit-quote-draft.ts';
 import { getQuote } from './quotes/get-quote.ts';
 import { getQuoteRevision } from './quotes/get-quote-revision.ts';
@@ -212,6 +214,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   editCostSheet,
   removeCostSheet,
   workOutCostSheet,
+  downloadCostSheet,
   listEnquiries,
   getEnquiry,
   createEnquiry,
@@ -338,4 +341,5 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   workOutQuote,
   workOutQuoteDraft,
   workOutQuoteLine,
+  downloadQuoteLine,
 ];

@@ -8,5 +8,6 @@ export * from './operations/index.ts';
 export { NoAnswerError } from './operations/operation.ts';
 export * from './recalculation/index.ts';
 export * from './source.ts';
+export * from './spreadsheet/index.ts';
 export * from './table.ts';
 export * from './walk.ts';

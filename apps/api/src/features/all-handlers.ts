@@ -21,6 +21,7 @@ import { answerListClients } from './clients/list-clients.ts';
 import { answerRemoveClient } from './clients/remove-client.ts';
 import { answerCompareCostSheets } from './cost-sheets/compare-cost-sheets.ts';
 import { answerCreateCostSheet } from './cost-sheets/create-cost-sheet.ts';
+import { answerDownloadCostSheet } from './cost-sheets/download-cost-sheet.ts';
 import { answerEditCostSheet } from './cost-sheets/edit-cost-sheet.ts';
 import { answerGetCostSheet } from './cost-sheets/get-cost-sheet.ts';
 import { answerGetMaterialPrice } from './cost-sheets/get-material-price.ts';
@@ -129,6 +130,7 @@ import { answerAddToQuote } from './quotes/add-to-quote.ts';
 import { answerCompareQuote } from './quotes/compare-quote.ts';
 import { answerCreateQuote } from './quotes/create-quote.ts';
 import { answerDeclineQuote } from './quotes/decline-quote.ts';
+import { answerDownloadQuoteLine } from './quotes/download-quote-line.ts';
 import { answerEditQuoteDraft } from './quotes/edit-quote-draft.ts';
 import { answerGetQuote } from './quotes/get-quote.ts';
 import { answerGetQuoteRevision } from './quotes/get-quote-revision.ts';
@@ -212,6 +214,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerEditCostSheet,
   answerRemoveCostSheet,
   answerWorkOutCostSheet,
+  answerDownloadCostSheet,
   answerTryCostSheet,
   answerCompareCostSheets,
   answerEditWorkshop,
@@ -338,4 +341,5 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerWorkOutQuote,
   answerWorkOutQuoteDraft,
   answerWorkOutQuoteLine,
+  answerDownloadQuoteLine,
 ];

@@ -94,7 +94,7 @@ function column(
   rates: ShopRateFigures,
   sheet: SheetContext,
 ): CostColumn {
-  const source = { kind: 'entered', text: 'number of pieces asked for' } as const;
+  const source = { kind: 'entered', text: `numbers of pieces asked for: column of ${quantity}` } as const;
   const pieces = input({
     key: `quantity/${quantity}`,
     label: 'pieces',

@@ -52,7 +52,13 @@ function leastQuantity(
 ): Figure<BaseUnit> {
   const unit = PRICING_UNITS[offer.unit].baseUnit;
   const leaf = (key: string, what: string, value: string) =>
-    input({ key: `${offerKey(offer)}/${key}`, label: what, unit, value, source: offerSource(offer) });
+    input({
+      key: `${offerKey(offer)}/${key}`,
+      label: `${offer.code}: ${what}`,
+      unit,
+      value,
+      source: offerSource(offer),
+    });
   const wanted =
     offer.minimumQuantity === undefined || need.value.isZero()
       ? need
@@ -64,14 +70,18 @@ function leastQuantity(
   const whole = (figure: Figure<BaseUnit>) =>
     step === undefined
       ? figure
-      : roundUp(`${label}: bought`, figure, leaf('sold-in', `sold in multiples of`, step));
+      : roundUp(`${label}: bought`, figure, leaf('sold-in', 'sold in multiples of', step));
   const plain = whole(wanted);
   if (offer.breakKind === 'incremental' || need.value.isZero()) return plain;
   let best = { quantity: plain, cost: plainCost(offer, plain.value) };
   for (const { from } of offer.breaks) {
     if (decimal(from).lte(plain.value)) continue;
     const more = whole(
-      greatest(`${label}: up to the break`, wanted, leaf(`break-${from}`, 'quantity of the break', from)),
+      greatest(
+        `${label}: up to the break`,
+        wanted,
+        leaf(`break-${from}`, `quantity of the break at ${from}`, from),
+      ),
     );
     const cost = plainCost(offer, more.value);
     if (cost.lt(best.cost))

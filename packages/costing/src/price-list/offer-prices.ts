@@ -66,12 +66,12 @@ type ListedAt = Pick<ListedLine, 'id' | 'listName' | 'listDate'> & Partial<Pick<
 function makeTiers(offer: PriceOffer): Tiers {
   const unit = PRICING_UNITS[offer.unit].baseUnit;
   const key = offerKey(offer);
-  const factor = taxFactor(offer.tax, `${key}/tax`, offerSource(offer));
+  const factor = taxFactor(offer.code, offer.tax, `${key}/tax`, offerSource(offer));
   const tiers = offer.breaks.map((step): Tier => {
     const source = offerSource(offer, step);
     const listed = input({
       key: `${key}/${step.from}`,
-      label: `price of ${offer.code}`,
+      label: Number(step.from) === 0 ? `price of ${offer.code}` : `price of ${offer.code} from ${step.from}`,
       unit: `money/${unit}`,
       value: step.amount,
       currency: offer.currency,
@@ -81,7 +81,7 @@ function makeTiers(offer: PriceOffer): Tiers {
     return {
       from: input({
         key: `${key}/from-${step.from}`,
-        label: 'quantity of the break',
+        label: `${offer.code}: quantity of the break at ${step.from}`,
         unit,
         value: step.from,
         source,
@@ -96,11 +96,19 @@ function makeTiers(offer: PriceOffer): Tiers {
   return [first, ...more];
 }
 
-/** net + what cannot be recovered, as one factor on the listed price; null where tax changes nothing. */
-export function taxFactor(tax: PurchaseTax, key: string, source: Source): Figure<'ratio'> | null {
+/**
+ * net + what cannot be recovered, as one factor on the listed price; null where tax changes nothing.
+ * @param subject whose tax it is, an article or a supplier
+ */
+export function taxFactor(
+  subject: string,
+  tax: PurchaseTax,
+  key: string,
+  source: Source,
+): Figure<'ratio'> | null {
   if (Number(tax.rate) === 0) return null;
   const leaf = (name: string, label: string, value: string) =>
-    input({ key: `${key}-${name}`, label, unit: 'ratio', value, source });
+    input({ key: `${key}-${name}`, label: `${subject}: ${label}`, unit: 'ratio', value, source });
   const rate = leaf('rate', 'tax on purchases', tax.rate);
   const lost = complement(
     'share of the tax that is not recovered',

@@ -40,7 +40,7 @@ export function termAtCost(
     currency: terms.currency,
     source,
   });
-  const factor = taxFactor(terms.tax, `${key}/tax`, source);
+  const factor = taxFactor(terms.name, terms.tax, `${key}/tax`, source);
   const net =
     factor === null
       ? listed

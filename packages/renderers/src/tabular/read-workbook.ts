@@ -4,7 +4,7 @@ import { chunksOf } from './chunks.ts';
 import { detectDecimalMark } from './detect-decimal-mark.ts';
 import { lookAhead } from './look-ahead.ts';
 import { type DecimalMark, type Table, type TableRow, TableUnreadableError } from './table.ts';
-import { unpackedSize } from './workbook-size.ts';
+import { unpackedSize } from './zip-entries.ts';
 
 const SAMPLE_ROWS = 200;
 const MOST_UNPACKED_BYTES = 500 * 1024 * 1024;

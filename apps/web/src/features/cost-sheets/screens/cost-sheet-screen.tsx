@@ -9,6 +9,7 @@ import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { ApiProblem } from '../../../lib/api-problem.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
+import { workbookAddress } from '../api/download-cost-sheet.ts';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
 import { triedCostSheetQuery } from '../api/try-cost-sheet.ts';
 import { workedCostSheetQuery } from '../api/work-out-cost-sheet.ts';
@@ -104,6 +105,9 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
             <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
               Work out again
             </Button>
+            <a className="button button-plain" href={workbookAddress(sheet.id)} download>
+              Spreadsheet (XLSX)
+            </a>
             {canRemove && <RemoveSheet id={sheet.id} etag={etag} title={sheet.title} />}
           </>
         }

@@ -21,6 +21,7 @@ import type { Quote, Revision } from '../api/get-quote.ts';
 import { useAddToQuote, useReviseQuote, useWithdrawQuote } from '../api/quote-acts.ts';
 import { comparisonQuery, frozenFiguresQuery } from '../api/work-out-quote.ts';
 import { AnswerByHand, AnswerGiven } from './answer-section.tsx';
+import { FrozenSheets } from './frozen-sheets.tsx';
 import { LinkSection } from './link-section.tsx';
 import { MovedSection } from './moved-section.tsx';
 import { Reckoning } from './reckoning.tsx';
@@ -127,6 +128,7 @@ export function SentSheet({ quote, revision, etag, sent, head, onGoTo }: SentShe
       {comparison.isPending && <Loading label="Comparing with today" />}
       {comparison.isError && <ErrorNotice error={comparison.error} retry={() => void comparison.refetch()} />}
       {frozen.data && comparison.data && <MovedSection today={comparison.data} />}
+      <FrozenSheets revision={revision} />
       {mayAct && <AnswerByHand revision={revision} etag={etag} chosen={chosen} />}
       {document !== null && (
         <Section title="What the client has" note="as it was sent, word for word">

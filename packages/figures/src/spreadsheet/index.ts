@@ -1,0 +1,3 @@
+export * from './number-format.ts';
+export * from './workbook.ts';
+export * from './working-book.ts';
