@@ -2,6 +2,7 @@ import { quoteTotals } from '@scantling/contracts';
 import { quoteTotals as totalsOf } from '@scantling/quoting';
 import type { Runner } from '../costing/runner.ts';
 import { scaleLawRunner } from './early-price.ts';
+import { invoicesRunner } from './invoices.ts';
 
 const quoteTotalsRunner: Runner = (inputs) => {
   const totals = totalsOf(quoteTotals.body.parse(inputs));
@@ -21,5 +22,6 @@ const quoteTotalsRunner: Runner = (inputs) => {
 /** Who runs a check, by the name in its "function". */
 export const QUOTING_RUNNERS: Readonly<Record<string, Runner>> = {
   'quoting/quote-totals': quoteTotalsRunner,
+  'quoting/invoices': invoicesRunner,
   'quoting/scale-law': scaleLawRunner,
 };

@@ -96,42 +96,7 @@ describe('an invoice', () => {
   });
 });
 
-describe('amounts that are published', () => {
-  // Peppol BIS Billing 3.0 repository, rules/examples/Allowance-example.xml: taxable 4900 at 25 % and 1000 exempt,
-  // tax 1225, with tax 7125, prepaid 1000, payable 6125.
-  it('leave the payable amount of the Peppol allowance example', () => {
-    const rows = readTaxRows(
-      [
-        { category: 'S', rate: '0.25', name: 'S', exemptionReason: '', net: '4900', taxAmount: '1225' },
-        { category: 'E', rate: '0', name: 'E', exemptionReason: 'exempt', net: '1000', taxAmount: '0' },
-      ],
-      { key: 'peppol', text: 'example', currency: 'EUR' },
-    );
-    const contract: AgreedPart = agreed(['1'], 'exclusive');
-    const taxes = [
-      { id: 'S', category: 'S', rate: '0.25', name: 'S', exemptionReason: '' },
-      { id: 'E', category: 'E', rate: '0', name: 'E', exemptionReason: 'exempt' },
-    ];
-    const totals = {
-      ...contract.totals,
-      taxes: [
-        { id: 'S', net: '4900', tax: '1225' },
-        { id: 'E', net: '1000', tax: '0' },
-      ],
-    };
-    const parts = [{ ...contract, document: { ...contract.document, taxes }, totals }];
-    const before: IssuedPaper[] = [];
-    issue(parts, before, { kind: 'part', amount: '1000' });
-    const { own, contract: whole } = workOutInvoice({
-      currency: 'EUR',
-      parts,
-      before,
-      wanted: { kind: 'final' },
-    });
-    expect([whole.total, own.total].map(({ value }) => value.toString())).toEqual(['7125', '6125']);
-    expect(rows.map(({ gross }) => gross.value.toString())).toEqual(['6125', '1000']);
-  });
-
+describe('amounts with tax', () => {
   it('hold the tax of their rate', () => {
     // 119 with 19 % holds 19 (the rule amount x rate / (1 + rate) worked by hand).
     const rows = readTaxRows(
