@@ -121,6 +121,8 @@ export * from './mail/get-mail.ts';
 export * from './mail/get-mail-service.ts';
 export * from './mail/list-mails.ts';
 export * from './mail/mail.ts';
+export * from './mail/mail-paper.ts';
+export * from './mail/propose-paper-mail.ts';
 export * from './mail/resend-mail.ts';
 export * from './materials/create-material.ts';
 export * from './materials/edit-material.ts';

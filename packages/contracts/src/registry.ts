@@ -87,6 +87,8 @@ import { cancelMail } from './mail/cancel-mail.ts';
 import { getMail } from './mail/get-mail.ts';
 import { getMailService } from './mail/get-mail-service.ts';
 import { listMails } from './mail/list-mails.ts';
+import { mailPaper } from './mail/mail-paper.ts';
+import { proposePaperMail } from './mail/propose-paper-mail.ts';
 import { resendMail } from './mail/resend-mail.ts';
 import { createMaterial } from './materials/create-material.ts';
 import { editMaterial } from './materials/edit-material.ts';
@@ -203,6 +205,8 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   listMails,
   getMail,
   getMailService,
+  mailPaper,
+  proposePaperMail,
   resendMail,
   cancelMail,
   uploadPicture,

@@ -87,6 +87,8 @@ import { answerCancelMail } from './mail/cancel-mail.ts';
 import { answerGetMail } from './mail/get-mail.ts';
 import { answerGetMailService } from './mail/get-mail-service.ts';
 import { answerListMails } from './mail/list-mails.ts';
+import { answerMailPaper } from './mail/mail-paper.ts';
+import { answerProposePaperMail } from './mail/propose-paper-mail.ts';
 import { answerResendMail } from './mail/resend-mail.ts';
 import { answerCreateMaterial } from './materials/create-material.ts';
 import { answerEditMaterial } from './materials/edit-material.ts';
@@ -204,6 +206,8 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerGetMail,
   answerGetMailService,
   answerListMails,
+  answerMailPaper,
+  answerProposePaperMail,
   answerResendMail,
   answerGetPicture,
   answerUploadPicture,

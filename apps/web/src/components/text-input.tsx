@@ -18,6 +18,14 @@ export interface TextInputProps
   readonly isMultiline?: boolean;
 }
 
+const FEWEST_ROWS = 3;
+const MOST_ROWS = 20;
+
+/** As many rows as the text has lines, and one to go on writing. */
+function rowsFor(text = ''): number {
+  return Math.min(MOST_ROWS, Math.max(FEWEST_ROWS, text.split('\n').length + 1));
+}
+
 export function TextInput({
   label,
   hint,
@@ -40,7 +48,7 @@ export function TextInput({
       <FieldLabel label={label} isLabelHidden={isLabelHidden} />
       <div className="field-box">
         {isMultiline ? (
-          <TextArea />
+          <TextArea rows={rowsFor(rest.value)} />
         ) : (
           <Input
             {...(isNumeric ? { inputMode: 'decimal' as const } : {})}

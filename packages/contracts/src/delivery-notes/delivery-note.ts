@@ -2,7 +2,8 @@ import type { DeliveryDocument } from '@scantling/quoting';
 import { z } from 'zod';
 import { currencySchema } from '../figures.ts';
 import { exampleInvoiceDocument } from '../invoices/example-invoice.ts';
-import { amountText, billedClientSchema, billingWorkshopSchema } from '../invoices/invoice.ts';
+import { amountText, billedClientSchema } from '../invoices/invoice.ts';
+import { documentWorkshopSchema } from '../quotes/client-document.ts';
 import { partId } from '../quotes/quote-terms.ts';
 import { calendarDate, moment, recordId } from '../record.ts';
 
@@ -19,7 +20,7 @@ export const deliveryDocumentSchema: z.ZodType<DeliveryDocument, DeliveryDocumen
   .strictObject({
     number: z.string(),
     deliveredOn: calendarDate,
-    workshop: billingWorkshopSchema,
+    workshop: documentWorkshopSchema,
     client: billedClientSchema,
     quoteNumber: z.string(),
     orderNumber: z.string(),

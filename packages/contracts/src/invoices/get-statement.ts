@@ -57,6 +57,9 @@ export const getStatement = defineContract({
   query: z.strictObject({ quoteId: recordId.optional(), clientId: recordId.optional() }),
   answer: z.strictObject({
     asOf: calendarDate,
+    client: z.strictObject({ id: recordId, name: z.string() }),
+    /** Where one quote was asked for. */
+    quote: z.strictObject({ number: z.string().nullable(), title: z.string() }).nullable(),
     statements: z.array(statementSchema),
     figures: figureTableSchema,
   }),
@@ -64,6 +67,8 @@ export const getStatement = defineContract({
     query: { quoteId: exampleInvoiceSummary.quoteId },
     answer: {
       asOf: '2026-03-20',
+      client: { id: exampleInvoiceSummary.clientId, name: exampleInvoiceSummary.clientName },
+      quote: { number: exampleInvoiceSummary.quoteNumber, title: exampleInvoiceSummary.title },
       statements: [
         {
           currency: 'EUR',

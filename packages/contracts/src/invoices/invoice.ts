@@ -1,7 +1,7 @@
 import { type BilledClient, INVOICE_KINDS, type InvoiceDocument } from '@scantling/quoting';
 import { z } from 'zod';
 import { currencySchema, figureId, figureTableSchema } from '../figures.ts';
-import { usedPictureSchema } from '../pictures/picture.ts';
+import { documentWorkshopSchema } from '../quotes/client-document.ts';
 import { partId, priceModeSchema, quoteKindSchema } from '../quotes/quote-terms.ts';
 import { calendarDate, moment, recordId } from '../record.ts';
 import { issuedWorkingSchema } from './worked-invoice.ts';
@@ -11,20 +11,6 @@ export const amountText = z.string().meta({ description: 'A decimal number as te
 export const INVOICE_STATES = ['open', 'part-paid', 'paid', 'overdue', 'credited'] as const;
 export const invoiceStateSchema = z.enum(INVOICE_STATES);
 export const invoiceKindSchema = z.enum(INVOICE_KINDS);
-
-export const billingWorkshopSchema = z.strictObject({
-  name: z.string(),
-  addressLines: z.array(z.string()),
-  email: z.string().nullable(),
-  phone: z.string(),
-  website: z.string(),
-  taxNumber: z.string(),
-  registration: z.string(),
-  bankLines: z.array(z.string()),
-  footer: z.string(),
-  logo: usedPictureSchema.nullable(),
-  paperSize: z.enum(['a4', 'letter']),
-});
 
 export const billedClientSchema: z.ZodType<BilledClient, BilledClient> = z.strictObject({
   name: z.string(),
@@ -53,7 +39,7 @@ export const invoiceDocumentSchema: z.ZodType<InvoiceDocument, InvoiceDocument> 
     issuedOn: calendarDate,
     suppliedOn: calendarDate.nullable(),
     dueOn: calendarDate,
-    workshop: billingWorkshopSchema,
+    workshop: documentWorkshopSchema,
     client: billedClientSchema,
     orderNumber: z.string(),
     quoteNumber: z.string(),

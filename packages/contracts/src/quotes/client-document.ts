@@ -21,6 +21,21 @@ export const statedTotalsSchema: z.ZodType<StatedTotals, StatedTotals> = z
   })
   .meta({ id: 'StatedTotals' });
 
+/** The workshop as the letterhead said it when a paper was made. */
+export const documentWorkshopSchema = z.strictObject({
+  name: z.string(),
+  addressLines: z.array(z.string()),
+  email: z.string().nullable(),
+  phone: z.string(),
+  website: z.string(),
+  taxNumber: z.string(),
+  registration: z.string(),
+  bankLines: z.array(z.string()),
+  footer: z.string(),
+  logo: usedPictureSchema.nullable(),
+  paperSize: z.enum(['a4', 'letter']),
+});
+
 /** What the client is offered, whole and frozen. It holds no cost and nothing else of ours. */
 export const clientDocumentSchema: z.ZodType<ClientDocument, ClientDocument> = z
   .strictObject({
@@ -31,19 +46,7 @@ export const clientDocumentSchema: z.ZodType<ClientDocument, ClientDocument> = z
     sentOn: calendarDate,
     /** The last day it can be accepted. */
     validUntil: calendarDate,
-    workshop: z.strictObject({
-      name: z.string(),
-      addressLines: z.array(z.string()),
-      email: z.string().nullable(),
-      phone: z.string(),
-      website: z.string(),
-      taxNumber: z.string(),
-      registration: z.string(),
-      bankLines: z.array(z.string()),
-      footer: z.string(),
-      logo: usedPictureSchema.nullable(),
-      paperSize: z.enum(['a4', 'letter']),
-    }),
+    workshop: documentWorkshopSchema,
     client: z.strictObject({ name: z.string(), addressLines: z.array(z.string()) }),
     /** The accepted offer that an addition comes on top of. */
     addsTo: z.strictObject({ number: z.string(), acceptedOn: calendarDate }).nullable(),

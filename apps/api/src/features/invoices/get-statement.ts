@@ -3,8 +3,9 @@ import { difference, entered, type Figure, FigureTableBuilder, input, sum } from
 import type { Currency } from '@scantling/money';
 import { statement } from '@scantling/quoting';
 import type { z } from 'zod';
+import type { Prisma } from '../../generated/prisma/client.ts';
 import { handle } from '../../handle.ts';
-import { fieldProblem } from '../../problems/request-problem.ts';
+import { fieldProblem, notFound } from '../../problems/request-problem.ts';
 import { dayOf } from '../quotes/quote-rows.ts';
 import { agreedParts, BILLED_QUOTE, type BilledQuote } from './billing-records.ts';
 import { addBalance, INVOICE_SUMMARY, type InvoiceRow, toAccount, toInvoiceSummary } from './invoice-rows.ts';
@@ -74,6 +75,28 @@ function stateOne(
   };
 }
 
+type Whom = Pick<z.output<typeof getStatement.answer>, 'client' | 'quote'>;
+
+/** Whom it is about. @throws RequestProblem not-found */
+async function findWhom(
+  database: Prisma.TransactionClient,
+  { quoteId, clientId = '' }: z.output<typeof getStatement.query>,
+  quotes: readonly BilledQuote[],
+): Promise<Whom> {
+  const [quote] = quotes;
+  if (quoteId !== undefined) {
+    if (quote === undefined) throw notFound('quote');
+    const { client, number, title } = quote;
+    return { client: { id: client.id, name: client.name }, quote: { number, title } };
+  }
+  const client = await database.client.findUnique({
+    where: { id: clientId },
+    select: { id: true, name: true },
+  });
+  if (client === null) throw notFound('client');
+  return { client, quote: null };
+}
+
 export const answerGetStatement = handle(getStatement, async ({ query, services }) => {
   const { quoteId, clientId } = query;
   if ((quoteId === undefined) === (clientId === undefined))
@@ -88,6 +111,7 @@ export const answerGetStatement = handle(getStatement, async ({ query, services 
       orderBy: { id: 'asc' },
     }),
   ]);
+  const whom = await findWhom(services.database, query, quotes);
   const agreed = quotes.flatMap((quote) => agreedParts(quote).map((part) => ({ quote, part })));
   const currencies = [...new Set(agreed.map(({ part }) => part.document.currency))];
   const table = new FigureTableBuilder({ withDerivations: true });
@@ -99,5 +123,5 @@ export const answerGetStatement = handle(getStatement, async ({ query, services 
       { today, table },
     ),
   );
-  return { asOf: today, statements, figures: table.table() };
+  return { asOf: today, ...whom, statements, figures: table.table() };
 });

@@ -1,4 +1,4 @@
-import { INVOICE_HEADINGS, type InvoiceDocument, invoicePaper, type Paper } from '@scantling/quoting';
+import { type InvoiceDocument, invoiceMail, invoicePaper, type Paper } from '@scantling/quoting';
 import { storeDocument } from '../../documents/store-document.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { queueMail } from '../../outbox/queue-mail.ts';
@@ -31,19 +31,6 @@ export async function keepPaper(
     isDemo,
   });
   return id;
-}
-
-function mailText({ kind, number, title, client, workshop, credits, dueOn }: InvoiceDocument): string {
-  const what = INVOICE_HEADINGS[kind].toLowerCase();
-  return [
-    `${client.name},`,
-    '',
-    `attached is our ${what} ${number} for ${title}.`,
-    credits === null ? `Please pay it by ${dueOn}.` : `It takes back from invoice ${credits.number}.`,
-    '',
-    workshop.name,
-    ...[workshop.email ?? '', workshop.phone].filter((line) => line !== ''),
-  ].join('\n');
 }
 
 export type InvoiceKept = {
@@ -91,8 +78,7 @@ export async function keepInvoice(
     await queueMail(transaction, {
       event: `invoice-issued:${id}`,
       to: { name: client.name, address: client.email },
-      subject: `${INVOICE_HEADINGS[kind]} ${number}: ${document.title}`.slice(0, 200),
-      text: mailText(document),
+      ...invoiceMail(document, true),
       attachments: [paperId],
       about: { kind: 'invoice', id },
       isDemo,

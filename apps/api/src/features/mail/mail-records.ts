@@ -50,6 +50,15 @@ export function mailPage(
   });
 }
 
+/** The mails a stored document was attached to, the newest first. */
+export function mailsWith(database: Prisma.TransactionClient, documentId: string): Promise<OutboxMail[]> {
+  return database.outboxMail.findMany({
+    where: { attachments: { some: { documentId } } },
+    orderBy: { id: 'desc' },
+    take: 50,
+  });
+}
+
 /** @throws RequestProblem not-found */
 export async function findMail(database: Prisma.TransactionClient, id: string): Promise<Mail> {
   const row = await database.outboxMail.findUnique({ where: { id }, include: ATTACHED });

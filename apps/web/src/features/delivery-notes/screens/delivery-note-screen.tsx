@@ -4,6 +4,7 @@ import { useLocale } from 'react-aria-components';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { MailPaperSection } from '../../papers/mail-paper-section.tsx';
 import { PaperLink } from '../../papers/paper-link.tsx';
 import { deliveryNoteQuery } from '../api/get-delivery-note.ts';
 import type { DeliveryNote } from '../api/list-delivery-notes.ts';
@@ -84,6 +85,7 @@ function Note({ note }: { readonly note: DeliveryNote }) {
         }
       />
       <HandedOver document={document} />
+      <MailPaperSection documentId={note.paperId} />
     </Sheet>
   );
 }

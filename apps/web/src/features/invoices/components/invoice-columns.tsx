@@ -1,27 +1,14 @@
-import { decimal } from '@scantling/decimals';
 import { Link } from '@tanstack/react-router';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
-import { formatMoney } from '../../../lib/format.ts';
+import { moneyColumn } from '../../../components/data-table/money-column.tsx';
+import { clientColumn } from '../../client-document/client-column.tsx';
 import type { InvoiceSummary } from '../api/list-invoices.ts';
 import { KIND_WORDS, standing } from './invoice-words.ts';
 
-type Column = DataColumn<InvoiceSummary>;
-
-function money(id: 'total' | 'owed', header: string, locale: string): Column {
-  return {
-    id,
-    header,
-    isNumeric: true,
-    text: (invoice) => invoice[id],
-    sortBy: (invoice) => decimal(invoice[id]),
-    // A credit note asks for nothing itself: what it gives back is counted on its invoice.
-    render: (invoice) =>
-      id === 'owed' && invoice.state === null ? '–' : formatMoney(invoice[id], invoice.currency, { locale }),
-  };
-}
+const currency = (invoice: InvoiceSummary) => invoice.currency;
 
 /** The columns invoices are listed by. */
-export function invoiceColumns(locale: string): readonly Column[] {
+export function invoiceColumns(locale: string): readonly DataColumn<InvoiceSummary>[] {
   return [
     {
       id: 'number',
@@ -39,16 +26,7 @@ export function invoiceColumns(locale: string): readonly Column[] {
       header: 'State',
       text: ({ state, daysOverdue }) => standing(state, daysOverdue),
     },
-    {
-      id: 'client',
-      header: 'Client',
-      text: ({ clientName }) => clientName,
-      render: ({ clientId, clientName }) => (
-        <Link to="/clients/$clientId" params={{ clientId }}>
-          {clientName}
-        </Link>
-      ),
-    },
+    clientColumn(),
     {
       id: 'quote',
       header: 'Quote',
@@ -62,7 +40,14 @@ export function invoiceColumns(locale: string): readonly Column[] {
     { id: 'title', header: 'For', text: ({ title }) => title },
     { id: 'issuedOn', header: 'Issued', text: ({ issuedOn }) => issuedOn },
     { id: 'dueOn', header: 'Due', text: ({ state, dueOn }) => (state === null ? '' : dueOn) },
-    money('total', 'Total with tax', locale),
-    money('owed', 'Owed', locale),
+    moneyColumn({ id: 'total', header: 'Total with tax', locale, amount: ({ total }) => total, currency }),
+    // A credit note asks for nothing itself: what it gives back is counted on its invoice.
+    moneyColumn({
+      id: 'owed',
+      header: 'Owed',
+      locale,
+      amount: ({ state, owed }) => (state === null ? null : owed),
+      currency,
+    }),
   ];
 }

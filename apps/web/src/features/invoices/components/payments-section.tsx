@@ -1,4 +1,4 @@
-import { enterPayment, reversePayment } from '@scantling/contracts';
+import { enterPayment, mailPaper, reversePayment } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
 import { useState } from 'react';
 import { useLocale } from 'react-aria-components';
@@ -9,6 +9,7 @@ import { TextInput } from '../../../components/text-input.tsx';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { formatMoney } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
+import { MailPaperSection } from '../../papers/mail-paper-section.tsx';
 import { PaperLink } from '../../papers/paper-link.tsx';
 import type { Invoice, Payment } from '../api/get-invoice.ts';
 import { useReversePayment } from '../api/invoice-acts.ts';
@@ -48,9 +49,10 @@ function Reverse({ payment, onDone }: { readonly payment: Payment; readonly onDo
 interface PaymentRowsProps {
   readonly invoice: Invoice;
   readonly onReverse: ((payment: Payment) => void) | null;
+  readonly onMail: ((payment: Payment) => void) | null;
 }
 
-function PaymentRows({ invoice, onReverse }: PaymentRowsProps) {
+function PaymentRows({ invoice, onReverse, onMail }: PaymentRowsProps) {
   const { locale } = useLocale();
   return (
     <section className="ruled-frame" aria-label="Payments entered">
@@ -82,7 +84,19 @@ function PaymentRows({ invoice, onReverse }: PaymentRowsProps) {
                 {payment.receiptPaperId === null ? (
                   ''
                 ) : (
-                  <PaperLink id={payment.receiptPaperId}>{payment.receiptNumber}</PaperLink>
+                  <span className="money-receipt">
+                    <PaperLink id={payment.receiptPaperId}>{payment.receiptNumber}</PaperLink>
+                    {payment.reversedById !== null && <span>the payment was taken back later</span>}
+                    {onMail !== null && (
+                      <Button
+                        look="quiet"
+                        aria-label={`Mail receipt ${payment.receiptNumber}`}
+                        onPress={() => onMail(payment)}
+                      >
+                        Mail
+                      </Button>
+                    )}
+                  </span>
                 )}
               </td>
               <td>
@@ -108,6 +122,8 @@ function PaymentRows({ invoice, onReverse }: PaymentRowsProps) {
 /** Money that came in on an invoice, entered in the parts it comes in; nothing entered is removed. */
 export function PaymentsSection({ invoice }: { readonly invoice: Invoice }) {
   const [reversed, setReversed] = useState<Payment | null>(null);
+  const [mailed, setMailed] = useState<Payment | null>(null);
+  const mayMail = useMayCall(mailPaper);
   const mayEnter = useMayCall(enterPayment);
   const mayReverse = useMayCall(reversePayment);
   return (
@@ -115,9 +131,22 @@ export function PaymentsSection({ invoice }: { readonly invoice: Invoice }) {
       {invoice.payments.length === 0 ? (
         <p className="money-note">No money has come in on it yet.</p>
       ) : (
-        <PaymentRows invoice={invoice} onReverse={mayReverse ? setReversed : null} />
+        <PaymentRows
+          invoice={invoice}
+          onReverse={mayReverse ? setReversed : null}
+          onMail={mayMail ? setMailed : null}
+        />
       )}
       {reversed !== null && <Reverse key={reversed.id} payment={reversed} onDone={() => setReversed(null)} />}
+      {mailed?.receiptPaperId != null && (
+        <MailPaperSection
+          key={mailed.id}
+          documentId={mailed.receiptPaperId}
+          title={`Mail receipt ${mailed.receiptNumber}`}
+          isWriting
+          onDone={() => setMailed(null)}
+        />
+      )}
       {mayEnter && decimal(invoice.owed).gt(0) && <EnterPaymentForm invoice={invoice} />}
     </Section>
   );

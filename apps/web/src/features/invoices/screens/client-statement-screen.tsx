@@ -12,8 +12,7 @@ import '../components/invoice.css';
 export function ClientStatementScreen() {
   const { clientId = '' } = useParams({ strict: false });
   const read = useQuery(statementQuery({ clientId }));
-  const [first] = read.data?.statements ?? [];
-  const name = first?.invoices[0]?.invoice.clientName;
+  const name = read.data?.client.name;
   return (
     <Figures table={read.data?.figures ?? {}}>
       <Sheet>

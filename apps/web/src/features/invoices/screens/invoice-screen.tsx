@@ -5,6 +5,7 @@ import { Loading } from '../../../components/progress.tsx';
 import { Sheet, SheetHeader, type TitleBlockFact } from '../../../components/sheet.tsx';
 import { Figures } from '../../figures/figures.tsx';
 import { mergeTables, mergedId as of } from '../../figures/merge-tables.ts';
+import { MailPaperSection } from '../../papers/mail-paper-section.tsx';
 import { PaperLink } from '../../papers/paper-link.tsx';
 import { type Invoice, invoiceQuery } from '../api/get-invoice.ts';
 import { BalanceRow } from '../components/balance-row.tsx';
@@ -107,6 +108,7 @@ function Issued({ invoice }: { readonly invoice: Invoice }) {
             <CreditSection invoice={invoice} />
           </>
         )}
+        <MailPaperSection documentId={invoice.paperId} />
       </Sheet>
     </Figures>
   );

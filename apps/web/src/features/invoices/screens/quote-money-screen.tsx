@@ -1,4 +1,4 @@
-import { issueInvoice } from '@scantling/contracts';
+import { type AnswerOf, type getStatement, issueInvoice } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { useState } from 'react';
@@ -17,16 +17,22 @@ import { StatementInvoices, StatementSums } from '../components/statement-rows.t
 import { FRESH_WANTED, scheduledId, wantedGroups, wantedOf } from '../components/wanted-fields.ts';
 import '../components/invoice.css';
 
+type Whole = AnswerOf<typeof getStatement>;
+
 interface AgreedProps {
   readonly quoteId: string;
   readonly statement: Statement;
-  readonly figures: React.ComponentProps<typeof Figures>['table'];
-  readonly asOf: string;
+  readonly whole: Whole;
 }
 
 const FINAL = wantedOf(FRESH_WANTED);
 
-function Agreed({ quoteId, statement, figures, asOf }: AgreedProps) {
+function nameOf(quote: Whole['quote']): string {
+  return quote === null ? 'Quote' : `Quote ${quote.number ?? ''}, ${quote.title}`;
+}
+
+function Agreed({ quoteId, statement, whole }: AgreedProps) {
+  const { asOf, client, quote, figures } = whole;
   const [values, setValues] = useState(FRESH_WANTED);
   const [wanted, setWanted] = useState<InvoiceWanted | null>(null);
   const mayIssue = useMayCall(issueInvoice);
@@ -46,10 +52,18 @@ function Agreed({ quoteId, statement, figures, asOf }: AgreedProps) {
           title="Money"
           path={
             <Link to="/quotes/$quoteId" params={{ quoteId }}>
-              Quote
+              {nameOf(quote)}
             </Link>
           }
           facts={[
+            {
+              label: 'Client',
+              value: (
+                <Link to="/clients/$clientId/statement" params={{ clientId: client.id }}>
+                  {client.name}
+                </Link>
+              ),
+            },
             { label: 'As of', value: asOf },
             { label: 'Currency', value: statement.currency },
           ]}
@@ -93,15 +107,7 @@ export function QuoteMoneyScreen() {
   const read = useQuery(statementQuery({ quoteId }));
   const [statement] = read.data?.statements ?? [];
   if (read.data && statement)
-    return (
-      <Agreed
-        key={quoteId}
-        quoteId={quoteId}
-        statement={statement}
-        figures={read.data.figures}
-        asOf={read.data.asOf}
-      />
-    );
+    return <Agreed key={quoteId} quoteId={quoteId} statement={statement} whole={read.data} />;
   const toQuote = (
     <Link to="/quotes/$quoteId" params={{ quoteId }}>
       Quote

@@ -6,11 +6,11 @@ import { ErrorNotice, StaleNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { useMayCall } from '../../../lib/use-session.ts';
+import { mailboxWords, mailtoAddress, momentWords, sizeWords, stateWords } from '../../papers/mail-words.ts';
 import { PaperLink } from '../../papers/paper-link.tsx';
 import { useCancelMail } from '../api/cancel-mail.ts';
 import { mailQuery } from '../api/get-mail.ts';
 import { MailServiceNote } from '../components/mail-service-note.tsx';
-import { mailboxWords, mailtoAddress, momentWords, sizeWords, stateWords } from '../components/mail-words.ts';
 import { SendAgain } from '../components/send-again.tsx';
 import '../components/mail.css';
 

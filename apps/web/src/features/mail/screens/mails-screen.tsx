@@ -11,7 +11,7 @@ import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { mailsQuery } from '../api/list-mails.ts';
 import { MailServiceNote } from '../components/mail-service-note.tsx';
 import '../../../components/record-editor/record-editor.css';
-import { isMailState, momentWords, STATE_WORDS, stateWords } from '../components/mail-words.ts';
+import { isMailState, momentWords, STATE_WORDS, stateWords } from '../../papers/mail-words.ts';
 
 const COLUMNS: readonly DataColumn<MailSummary>[] = [
   {

@@ -1,17 +1,17 @@
 import { createQuote } from '@scantling/contracts';
-import { decimal } from '@scantling/decimals';
 import { useQuery } from '@tanstack/react-query';
 import { Link, useNavigate, useSearch } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { useLocale } from 'react-aria-components';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
+import { moneyColumn } from '../../../components/data-table/money-column.tsx';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Select } from '../../../components/select.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
-import { formatMoney } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
+import { clientColumn } from '../../client-document/client-column.tsx';
 import { clientChoicesQuery } from '../api/list-choices.ts';
 import { type QuoteFilter, type QuoteSummary, quotesQuery } from '../api/list-quotes.ts';
 import { MovedCell } from '../components/moved-cell.tsx';
@@ -31,29 +31,19 @@ function columns(locale: string): readonly DataColumn<QuoteSummary>[] {
       ),
     },
     { id: 'number', header: 'Number', text: ({ number }) => number ?? 'not yet' },
-    {
-      id: 'client',
-      header: 'Client',
-      text: ({ clientName }) => clientName,
-      render: ({ clientId, clientName }) => (
-        <Link to="/clients/$clientId" params={{ clientId }}>
-          {clientName}
-        </Link>
-      ),
-    },
+    clientColumn(),
     {
       id: 'state',
       header: 'State',
       text: ({ state, hasOpenDraft }) => `${STATE_WORDS[state]}${hasOpenDraft ? ', more waits' : ''}`,
     },
-    {
+    moneyColumn({
       id: 'total',
       header: 'Total with tax',
-      isNumeric: true,
-      text: ({ total }) => total ?? '',
-      sortBy: ({ total }) => (total === null ? null : decimal(total)),
-      render: ({ total, currency }) => (total === null ? '–' : formatMoney(total, currency, { locale })),
-    },
+      locale,
+      amount: ({ total }) => total,
+      currency: ({ currency }) => currency,
+    }),
     { id: 'validUntil', header: 'Valid until', text: ({ validUntil }) => validUntil ?? '' },
     {
       id: 'moved',

@@ -1,7 +1,7 @@
 import { MAIL_STATES, type Mail, type MailState, type MailSummary } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
-import { formatNumber } from '../../../lib/format.ts';
-import { localMoment } from '../../../lib/local-moment.ts';
+import { formatNumber } from '../../lib/format.ts';
+import { localMoment } from '../../lib/local-moment.ts';
 
 export const STATE_WORDS: Readonly<Record<MailState, string>> = {
   waiting: 'Waiting',
