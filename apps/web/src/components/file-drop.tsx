@@ -11,56 +11,68 @@ export interface FileDropProps {
   /** Endings with their dot, as the file chooser filters them (".csv"). */
   readonly endings: readonly string[];
   readonly onFile: (file: File) => void;
+  /** `onFile` is called for each of several; of several the first is taken otherwise. */
+  readonly takesSeveral?: boolean;
+  /** A larger file is refused here, before it is sent. */
+  readonly mostBytes?: number;
   readonly hint?: string;
   readonly error?: FieldMessage | undefined;
   readonly isDisabled?: boolean;
 }
 
-/** One file, dropped, pasted or chosen. A file of another kind is refused here, by name. */
-export function FileDrop({ label, endings, onFile, hint, error, isDisabled = false }: FileDropProps) {
-  const [refused, setRefused] = useState<FieldMessage>();
-  const take = (file: File): void => {
-    const isFit = endings.some((ending) => file.name.toLowerCase().endsWith(ending));
-    setRefused(
-      isFit
-        ? undefined
-        : {
-            message: `"${file.name}" is of another kind.`,
-            mend: `Bring a file ending in ${endings.join(' or ')}.`,
-          },
-    );
-    if (isFit) onFile(file);
+const MEGABYTE = 1024 * 1024;
+
+/** Files that are dropped, pasted or chosen. One of another kind, or too large, is refused here, by name. */
+export function FileDrop(props: FileDropProps) {
+  const { label, endings, onFile, hint, error, isDisabled = false, takesSeveral = false, mostBytes } = props;
+  const [refused, setRefused] = useState<readonly FieldMessage[]>([]);
+  const problemOf = ({ name, size }: File): FieldMessage | undefined => {
+    if (!endings.some((ending) => name.toLowerCase().endsWith(ending)))
+      return {
+        message: `"${name}" is of another kind.`,
+        mend: `Bring a file ending in ${endings.join(' or ')}.`,
+      };
+    if (mostBytes !== undefined && size > mostBytes)
+      return {
+        message: `"${name}" is too large.`,
+        mend: `Bring one of at most ${Math.floor(mostBytes / MEGABYTE)} MB; make it smaller first.`,
+      };
+    return undefined;
   };
-  const shown = refused ?? error;
+  const take = (files: readonly File[]): void => {
+    const brought = takesSeveral ? files : files.slice(0, 1);
+    setRefused(brought.flatMap((file) => problemOf(file) ?? []));
+    for (const file of brought) if (problemOf(file) === undefined) onFile(file);
+  };
+  const shown = refused.length > 0 ? refused : error ? [error] : [];
   return (
     <div className="file-drop-field">
       <DropZone
         className="file-drop"
         isDisabled={isDisabled}
-        onDrop={async ({ items }) => {
-          const item = items.find(isFileDropItem);
-          if (item) take(await item.getFile());
-        }}
+        onDrop={async ({ items }) =>
+          take(await Promise.all(items.filter(isFileDropItem).map((item) => item.getFile())))
+        }
       >
         <Text slot="label">{label}</Text>
         <FileTrigger
           acceptedFileTypes={endings}
-          onSelect={(files) => {
-            const file = files?.[0];
-            if (file) take(file);
-          }}
+          allowsMultiple={takesSeveral}
+          onSelect={(files) => take([...(files ?? [])])}
         >
           <Button className="button button-plain" isDisabled={isDisabled}>
-            Choose a file
+            {takesSeveral ? 'Choose files' : 'Choose a file'}
           </Button>
         </FileTrigger>
-        <span className="file-drop-hint">or drop it here{hint === undefined ? '' : `. ${hint}`}</span>
+        <span className="file-drop-hint">
+          or drop {takesSeveral ? 'them' : 'it'} here{hint === undefined ? '' : `. ${hint}`}
+        </span>
       </DropZone>
-      {shown && (
-        <p role="alert" className="field-error">
-          <strong>{shown.message}</strong> {shown.mend}
+      {shown.map(({ message, mend }) => (
+        <p key={message} role="alert" className="field-error">
+          <strong>{message}</strong> {mend}
         </p>
-      )}
+      ))}
     </div>
   );
 }

@@ -23,6 +23,7 @@ export type ShownPicturesInput = z.output<typeof shownPicturesInputSchema>;
 export const shownPictureSchema = z
   .strictObject({ ...pictureSchema.shape, ...shownPictureInputSchema.shape, isCover: z.boolean() })
   .meta({ id: 'ShownPicture' });
+export type ShownPicture = z.output<typeof shownPictureSchema>;
 
 /** All pictures of a record in their order. One is the cover as soon as there is any. */
 export const shownPicturesSchema = z

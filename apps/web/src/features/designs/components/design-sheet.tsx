@@ -2,12 +2,14 @@ import { createCostSheet, editDesign } from '@scantling/contracts';
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import { Link, useBlocker } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
+import { PicturesSection } from '../../../components/pictures/pictures-section.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { notify } from '../../../components/toast.tsx';
 import type { ApiAnswer } from '../../../lib/api-client.ts';
 import { ApiProblem } from '../../../lib/api-problem.ts';
 import { fieldErrors } from '../../../lib/field-errors.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
+import { designPictures } from '../api/design-pictures.ts';
 import { useEditDesign } from '../api/edit-design.ts';
 import { billFileAddress } from '../api/export-bill.ts';
 import { type Design, designQuery } from '../api/get-design.ts';
@@ -117,6 +119,12 @@ export function DesignSheet({ design, etag }: DesignSheetProps) {
         }
       />
       {about.description !== '' && <p className="sheet-lead">{about.description}</p>}
+      <PicturesSection
+        calls={designPictures}
+        id={design.id}
+        note="of the design with all its variants and revisions; kept at once, the cover stands in the list"
+        emptyText="No pictures yet."
+      />
       <ParameterSections
         state={state}
         errors={reading.errors}

@@ -6,8 +6,10 @@ import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { pictureAddress } from '../../../lib/upload-picture.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { type DesignSummary, designsQuery } from '../api/list-designs.ts';
+import '../components/design.css';
 
 const COLUMNS: readonly DataColumn<DesignSummary>[] = [
   {
@@ -15,9 +17,20 @@ const COLUMNS: readonly DataColumn<DesignSummary>[] = [
     header: 'Design',
     text: (design) => design.name,
     render: (design) => (
-      <Link to="/designs/$designId" params={{ designId: design.id }}>
-        {design.name}
-      </Link>
+      <span className="design-name">
+        <span className="design-cover">
+          {design.cover && (
+            <img
+              src={pictureAddress(design.cover.sha256, 'thumbnail')}
+              alt={design.cover.alternativeText}
+              loading="lazy"
+            />
+          )}
+        </span>
+        <Link to="/designs/$designId" params={{ designId: design.id }}>
+          {design.name}
+        </Link>
+      </span>
     ),
   },
   { id: 'code', header: 'Code', text: (design) => design.code },

@@ -2,10 +2,12 @@ import { createQuote, type EnquiryRecord, keepEarlyPrice } from '@scantling/cont
 import { useQuery } from '@tanstack/react-query';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { ErrorNotice } from '../../../components/notices.tsx';
+import { PicturesSection } from '../../../components/pictures/pictures-section.tsx';
 import { RecordSheet } from '../../../components/record-editor/record-sheet.tsx';
 import { localToday } from '../../../lib/local-today.ts';
 import { useCurrency, useMayCall } from '../../../lib/use-session.ts';
 import { enquiryCalls } from '../api/enquiry-calls.ts';
+import { enquiryPictures } from '../api/enquiry-pictures.ts';
 import { clientChoicesQuery } from '../api/list-choices.ts';
 import { EarlyPricesSection } from './early-prices-section.tsx';
 import { enquiryGroups, enquiryInput, enquiryValues } from './enquiry-fields.ts';
@@ -34,7 +36,7 @@ export function EnquiryEditor({ id }: { readonly id: string | null }) {
         id={id}
         path={<Link to="/enquiries">Enquiries</Link>}
         newTitle="New enquiry"
-        consequence="Its hours and early prices are gone for good, and its hours leave the overhead."
+        consequence="Its hours, early prices and pictures are gone for good, and its hours leave the overhead."
         facts={factsOf}
         actions={(enquiry) => (
           <>
@@ -66,6 +68,12 @@ export function EnquiryEditor({ id }: { readonly id: string | null }) {
           : {
               below: (enquiry: EnquiryRecord) => (
                 <>
+                  <PicturesSection
+                    calls={enquiryPictures}
+                    id={enquiry.id}
+                    note="what the client sent and what was seen on the visit; kept at once"
+                    emptyText="No pictures yet."
+                  />
                   <EarlyPricesSection enquiryId={enquiry.id} />
                   <HoursSection enquiryId={enquiry.id} total={enquiry.hoursSpent} />
                 </>
