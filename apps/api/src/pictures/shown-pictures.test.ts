@@ -115,6 +115,20 @@ describe.each([
     expect(shown((await add(words(one, 'A'))).body)).toEqual(['[A]']);
   });
 
+  it('show their cover in the list of records', async () => {
+    const coverInList = async () => {
+      const { body } = await test.request.get(`${path}?limit=200`).set(test.as('read-only')).expect(200);
+      return body.items.find(({ id }: { id: string }) => own === `${path}/${id}`).cover;
+    };
+    expect(await coverInList()).toBeNull();
+    const [one, two] = [await sendPicture(), await sendPicture()];
+    await add(words(one, 'One', 'with words')).expect(201);
+    await add(words(two, 'Two')).expect(201);
+    expect(await coverInList()).toEqual({ sha256: one, alternativeText: 'One' });
+    await arrange(3, { items: [words(one, 'One'), words(two, 'Two')], cover: two }).expect(200);
+    expect(await coverInList()).toEqual({ sha256: two, alternativeText: 'Two' });
+  });
+
   it('are not overwritten by a list that rests on an older one', async () => {
     const [one] = await three();
     const body = { items: [words(one, 'Alone')], cover: null };
@@ -183,23 +197,6 @@ describe.each([
 });
 
 describe('the pictures of a design', () => {
-  const coverInList = async (id: string) => {
-    const { body } = await test.request.get('/api/designs?limit=200').set(test.as('read-only')).expect(200);
-    return body.items.find((one: { id: string }) => one.id === id).cover;
-  };
-
-  it('show their cover in the list', async () => {
-    const id = await newDesign();
-    place = `/api/designs/${id}/pictures`;
-    expect(await coverInList(id)).toBeNull();
-    const [one, two] = [await sendPicture(), await sendPicture()];
-    await add(words(one, 'One', 'with words')).expect(201);
-    await add(words(two, 'Two')).expect(201);
-    expect(await coverInList(id)).toEqual({ sha256: one, alternativeText: 'One' });
-    await arrange(3, { items: [words(one, 'One'), words(two, 'Two')], cover: two }).expect(200);
-    expect(await coverInList(id)).toEqual({ sha256: two, alternativeText: 'Two' });
-  });
-
   it('are apart from its revisions: neither a change nor bringing one back touches them or is in their way', async () => {
     const id = await newDesign();
     place = `/api/designs/${id}/pictures`;

@@ -19,6 +19,12 @@ const RECORD = {
   select: { sha256: true, mediaType: true, width: true, height: true },
 } as const;
 
+/** Selects the picture that a record is known by, to be shown in lists. */
+export const COVER = {
+  where: { isCover: true },
+  select: { sha256: true, alternativeText: true },
+} as const;
+
 /** The columns that name the owner of a picture's use. */
 function ownerColumns({ of, id }: PictureOwner) {
   return of === 'design' ? { designId: id } : { enquiryId: id };

@@ -46,7 +46,16 @@ export function FileDrop(props: FileDropProps) {
   };
   const shown = refused.length > 0 ? refused : error ? [error] : [];
   return (
-    <div className="file-drop-field">
+    <div
+      className="file-drop-field"
+      onPaste={(event) => {
+        // The component library takes copied files, but no copied image: that one is no file of any folder.
+        if (isDisabled || event.clipboardData.files.length === 0) return;
+        event.preventDefault();
+        event.stopPropagation();
+        take([...event.clipboardData.files]);
+      }}
+    >
       <DropZone
         className="file-drop"
         isDisabled={isDisabled}

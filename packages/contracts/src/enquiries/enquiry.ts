@@ -2,6 +2,7 @@ import { ENQUIRY_OUTCOMES, ENQUIRY_SOURCES } from '@scantling/quoting';
 import { z } from 'zod';
 import { moneyText } from '../decimal-text.ts';
 import { currencySchema } from '../figures.ts';
+import { usedPictureSchema } from '../pictures/picture.ts';
 import { calendarDate, givenName, moment, recordId } from '../record.ts';
 
 export const enquiryInputSchema = z.strictObject({
@@ -40,6 +41,8 @@ export const enquirySchema = enquiryInputSchema
     /** Sum of the hours entered. */
     hoursSpent: z.string(),
     lastEarlyPrice: lastEarlyPrice.nullable(),
+    /** The picture it is known by. */
+    cover: usedPictureSchema.nullable(),
     isDemo: z.boolean(),
     version: z.number().int(),
     createdAt: moment,
@@ -68,6 +71,7 @@ export const exampleEnquiry = {
   clientName: null,
   hoursSpent: '0',
   lastEarlyPrice: null,
+  cover: null,
   isDemo: false,
   version: 1,
   createdAt: '2026-03-02T09:30:00.000Z',

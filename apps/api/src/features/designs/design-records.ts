@@ -3,14 +3,13 @@ import { type DrawnDesign, EMPTY_BILL, plainDesign } from '@scantling/costing';
 import { z } from 'zod';
 import type { Database } from '../../database/connect.ts';
 import type { Design, DesignRevision, Prisma } from '../../generated/prisma/client.ts';
+import { COVER } from '../../pictures/shown-pictures.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 
 type Access = Database | Prisma.TransactionClient;
 type DesignAnswer = z.output<typeof designSchema>;
 
 const NEWEST = { revisions: { orderBy: { number: 'desc' }, take: 1 } } as const;
-
-const COVER = { where: { isCover: true }, select: { sha256: true, alternativeText: true } } as const;
 
 const drawingSchema = z.object(drawingFields);
 

@@ -4,6 +4,7 @@ import { isCurrency } from '@scantling/money';
 import { type CountedEnquiry, ENQUIRY_OUTCOMES, ENQUIRY_SOURCES } from '@scantling/quoting';
 import type { Database } from '../../database/connect.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
+import { COVER } from '../../pictures/shown-pictures.ts';
 import { notFound, RequestProblem } from '../../problems/request-problem.ts';
 import { type RecordVersion, requireUpdated } from '../../version-match.ts';
 
@@ -17,6 +18,7 @@ const WITH_REST = {
     orderBy: { number: 'desc' },
     take: 1,
   },
+  pictures: COVER,
 } as const;
 type Row = Prisma.EnquiryGetPayload<{ include: typeof WITH_REST }>;
 
@@ -52,6 +54,7 @@ export function toEnquiry(row: Row): EnquiryRecord {
             low: last.low.toFixed(),
             high: last.high.toFixed(),
           },
+    cover: row.pictures[0] ?? null,
     isDemo,
     version,
     createdAt: row.createdAt.toISOString(),

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { ApiProblem } from '../../lib/api-problem.ts';
 import { fieldErrors } from '../../lib/field-errors.ts';
 import { type PictureCalls, useAddPicture } from '../../lib/picture-calls.ts';
 import {
@@ -9,7 +8,7 @@ import {
   useUploadPicture,
 } from '../../lib/upload-picture.ts';
 import { Button } from '../button.tsx';
-import { FieldGroup } from '../field.tsx';
+import type { FieldMessage } from '../field.tsx';
 import { FileDrop } from '../file-drop.tsx';
 import { ErrorNotice } from '../notices.tsx';
 import { TextInput } from '../text-input.tsx';
@@ -23,34 +22,29 @@ interface NewPicturesProps {
   readonly present: readonly string[];
 }
 
-type Refused = { readonly fileName: string; readonly error: unknown };
-
-const ALREADY = new ApiProblem({
-  status: 409,
-  title: 'This picture is among them already',
-  type: 'about:blank',
-  detail: null,
-  instance: null,
-  code: null,
-  errors: [],
-});
+/** Why a file is not taken, under its name. */
+function refusalOf({ name }: File, error: unknown): FieldMessage {
+  const found = fieldErrors(error, ['file']).errorFor('file');
+  if (found !== undefined) return { message: `"${name}" ${found.message}.`, mend: found.mend };
+  return { message: `"${name}" was not sent.`, mend: error instanceof Error ? error.message : undefined };
+}
 
 /** Files are sent as they come; each waits here for its words, and is added with them. */
 export function NewPictures({ calls, id, present }: NewPicturesProps) {
   const upload = useUploadPicture();
   const { waiting, take, change, leave } = useWaitingPictures(`${calls.term}:${id}`);
-  const [refused, setRefused] = useState<readonly Refused[]>([]);
+  const [refused, setRefused] = useState<readonly FieldMessage[]>([]);
   const [left, setLeft] = useState(0);
   const send = async (file: File): Promise<void> => {
-    const fileName = file.name;
     if (left === 0) setRefused([]);
     setLeft((now) => now + 1);
     try {
       const { sha256 } = await upload.mutateAsync(file);
-      if (present.includes(sha256)) throw ALREADY;
-      take({ sha256, fileName, alternativeText: '', caption: '' });
+      if (present.includes(sha256))
+        setRefused((now) => [...now, { message: `"${file.name}" is among the pictures already.` }]);
+      else take({ sha256, fileName: file.name, alternativeText: '', caption: '' });
     } catch (error) {
-      setRefused((now) => [...now, { fileName, error }]);
+      setRefused((now) => [...now, refusalOf(file, error)]);
     }
     setLeft((now) => now - 1);
   };
@@ -66,18 +60,17 @@ export function NewPictures({ calls, id, present }: NewPicturesProps) {
           onLeave={() => leave(picture.sha256)}
         />
       ))}
-      {refused.map(({ fileName, error }) => (
-        <div key={fileName}>
-          <p className="pictures-file">{fileName}</p>
-          <ErrorNotice error={error} />
-        </div>
+      {refused.map(({ message, mend }) => (
+        <p key={message} role="alert" className="field-error">
+          <strong>{message}</strong> {mend}
+        </p>
       ))}
       <FileDrop
         label={left > 0 ? `Sending, ${left} to go ...` : 'Photographs and drawings'}
         endings={PICTURE_ENDINGS}
         mostBytes={MOST_PICTURE_BYTES}
         takesSeveral
-        hint="Or press here and paste one. JPEG, PNG or WebP, at most 25 MB; place and camera data are left out"
+        hint="To paste a copied one, press here first. JPEG, PNG or WebP of at most 25 MB; place and camera data are left out"
         onFile={(file) => void send(file)}
       />
     </div>
@@ -120,7 +113,7 @@ function NewPicture({ picture, calls, id, onChange, onLeave }: NewPictureProps) 
       />
       <div className="picture-side">
         {add.isError && unplaced.length > 0 && <ErrorNotice error={add.error} errors={unplaced} />}
-        <FieldGroup>
+        <div className="picture-fields">
           <TextInput
             label="What it shows"
             hint="Read out to people who do not see it; required"
@@ -136,7 +129,7 @@ function NewPicture({ picture, calls, id, onChange, onLeave }: NewPictureProps) 
             onChange={(next) => onChange({ caption: next })}
             error={errorFor('caption')}
           />
-        </FieldGroup>
+        </div>
         <div className="picture-choices">
           <Button type="submit" look="main" isPending={add.isPending} pendingText="Adding ...">
             Add the picture

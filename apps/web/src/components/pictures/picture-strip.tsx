@@ -84,7 +84,7 @@ export function PictureStrip({ label, items, openHash, onOpen, onMove }: Picture
       </ol>
       {onMove !== undefined && items.length > 1 && (
         <p id={hintId} className="pictures-hint">
-          Press a picture for its words; drag it, or press Alt and the arrow keys, to move it.
+          Press a picture to change its words or its place; or drag it, or move it by Alt and the arrow keys.
         </p>
       )}
       <p role="status" className="visually-hidden">

@@ -3,7 +3,6 @@ import { useState } from 'react';
 import { coveredBy, described, movedTo, type PictureAct, without } from '../../lib/picture-arrangement.ts';
 import { pictureAddress } from '../../lib/upload-picture.ts';
 import { Button } from '../button.tsx';
-import { FieldGroup } from '../field.tsx';
 import { RemoveAct } from '../record-editor/remove-act.tsx';
 import { TextInput } from '../text-input.tsx';
 import './pictures.css';
@@ -62,7 +61,7 @@ export function PictureWordsForm(props: PictureWordsProps) {
             <p>{picture.caption}</p>
           </>
         ) : (
-          <FieldGroup>
+          <div className="picture-fields">
             <TextInput
               label="What it shows"
               hint="Read out to people who do not see it; required"
@@ -77,7 +76,7 @@ export function PictureWordsForm(props: PictureWordsProps) {
               value={words.caption}
               onChange={(caption) => change({ caption })}
             />
-          </FieldGroup>
+          </div>
         )}
         <div className="picture-choices">
           {!isReadOnly && (

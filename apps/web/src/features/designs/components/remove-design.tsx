@@ -19,7 +19,7 @@ export function RemoveDesign({ id, etag, name }: RemoveDesignProps) {
   return (
     <RemoveAct
       title="Remove this design?"
-      consequence="Its bill and all its revisions go with it. A design that a cost sheet rests on stays."
+      consequence="Its bill, its pictures and all its revisions go with it. A design that a cost sheet rests on stays."
       isPending={remove.isPending}
       error={remove.error}
       onRemove={() => remove.mutate(etag, { onSuccess })}

@@ -4,12 +4,11 @@ import { Link } from '@tanstack/react-router';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
+import { CoverName } from '../../../components/pictures/cover-name.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
-import { pictureAddress } from '../../../lib/upload-picture.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { type DesignSummary, designsQuery } from '../api/list-designs.ts';
-import '../components/design.css';
 
 const COLUMNS: readonly DataColumn<DesignSummary>[] = [
   {
@@ -17,20 +16,11 @@ const COLUMNS: readonly DataColumn<DesignSummary>[] = [
     header: 'Design',
     text: (design) => design.name,
     render: (design) => (
-      <span className="design-name">
-        <span className="design-cover">
-          {design.cover && (
-            <img
-              src={pictureAddress(design.cover.sha256, 'thumbnail')}
-              alt={design.cover.alternativeText}
-              loading="lazy"
-            />
-          )}
-        </span>
+      <CoverName cover={design.cover}>
         <Link to="/designs/$designId" params={{ designId: design.id }}>
           {design.name}
         </Link>
-      </span>
+      </CoverName>
     ),
   },
   { id: 'code', header: 'Code', text: (design) => design.code },

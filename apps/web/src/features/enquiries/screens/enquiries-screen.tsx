@@ -3,6 +3,7 @@ import { decimal } from '@scantling/decimals';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useLocale } from 'react-aria-components';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
+import { CoverName } from '../../../components/pictures/cover-name.tsx';
 import { RecordList } from '../../../components/record-editor/record-list.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { formatMoney, formatNumber } from '../../../lib/format.ts';
@@ -17,9 +18,11 @@ function columnsIn(locale: string): readonly DataColumn<EnquiryRecord>[] {
       header: 'Enquiry',
       text: ({ name }) => name,
       render: (enquiry) => (
-        <Link to="/enquiries/$enquiryId" params={{ enquiryId: enquiry.id }}>
-          {enquiry.name}
-        </Link>
+        <CoverName cover={enquiry.cover}>
+          <Link to="/enquiries/$enquiryId" params={{ enquiryId: enquiry.id }}>
+            {enquiry.name}
+          </Link>
+        </CoverName>
       ),
     },
     { id: 'askedBy', header: 'Asked by', text: ({ clientName, askedBy }) => clientName ?? askedBy },

@@ -17,9 +17,10 @@ import { clientChoicesQuery } from '../api/list-choices.ts';
 import { useEditQuoteDraft } from '../api/quote-acts.ts';
 import { draftErrors } from './draft-errors.ts';
 import { LinesSection } from './lines-section.tsx';
+import { OfferPictures } from './offered-pictures.tsx';
 import { PicturesField } from './pictures-field.tsx';
 import { quoteDifferences } from './quote-differences.ts';
-import { bodyOf, formProblems, quoteForm } from './quote-form.ts';
+import { bodyOf, draftOf, formProblems, quoteForm } from './quote-form.ts';
 import { Reckoning } from './reckoning.tsx';
 import { SaveQuote } from './save-quote.tsx';
 import { SendSection, type Sent } from './send-section.tsx';
@@ -172,5 +173,9 @@ export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
     </>
   );
   // Wrapped from the beginning, so that no field is drawn anew, and loses what is open in it, when figures come.
-  return <Figures table={figures.worked?.figures ?? {}}>{body}</Figures>;
+  return (
+    <OfferPictures draft={draftOf(form)} enquiryId={form.enquiryId}>
+      <Figures table={figures.worked?.figures ?? {}}>{body}</Figures>
+    </OfferPictures>
+  );
 }

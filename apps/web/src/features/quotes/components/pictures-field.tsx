@@ -1,5 +1,6 @@
 import type { FieldMessage } from '../../../components/field.tsx';
 import { PictureField } from '../../../components/picture-field.tsx';
+import { OfferedChoice } from './offered-pictures.tsx';
 import type { Pictures } from './quote-form.ts';
 import './quote.css';
 
@@ -34,6 +35,7 @@ export function PicturesField({ label, pictures, onChange, error }: PicturesFiel
             onChange([...pictures, next]);
         }}
       />
+      <OfferedChoice taken={pictures} onTake={(next) => onChange([...pictures, next])} />
     </div>
   );
 }
