@@ -4,7 +4,7 @@ import { createContext, useContext } from 'react';
 import type { PictureValue } from '../../../components/picture-field.tsx';
 import { pictureAddress } from '../../../lib/upload-picture.ts';
 import { type OfferedPictures, offeredPicturesQuery } from '../api/list-offered-pictures.ts';
-import './quote.css';
+import './offered-pictures.css';
 
 const Offered = createContext<readonly OfferedPictures[]>([]);
 
