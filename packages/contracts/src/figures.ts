@@ -38,6 +38,14 @@ export const figureNodeSchema = z
       })
       .exactOptional(),
     source: sourceSchema.exactOptional(),
+    bounds: z
+      .strictObject({
+        least: z.string().exactOptional(),
+        most: z.string().exactOptional(),
+        isWhole: z.boolean().exactOptional(),
+      })
+      .exactOptional()
+      .meta({ description: 'Which values a leaf can take, where that is known' }),
   })
   .meta({ id: 'Figure' });
 

@@ -1,5 +1,5 @@
 import { type Decimal, type DecimalLike, decimal, NotADecimalError } from '@scantling/decimals';
-import { type Figure, input, type Source } from '@scantling/figures';
+import { type Figure, input, type LeafBounds, type Source } from '@scantling/figures';
 import type { Currency } from '@scantling/money';
 import { isMoneyUnit, type Unit } from '@scantling/units';
 import { CostingInputError } from './input-error.ts';
@@ -65,6 +65,7 @@ export class LeafReader {
       source: rules.source ?? this.#settings.source,
       ...(isMoneyUnit(rules.unit) ? { currency: this.#settings.currency } : {}),
       ...(rules.note === undefined ? {} : { note: rules.note }),
+      ...boundsOf(rules),
     });
     this.#known.set(field, made);
     return made;
@@ -114,6 +115,18 @@ function read(value: DecimalLike, path: string, wanted: string): Decimal {
       throw new CostingInputError(path, `is "${error.text}", which is no number`, `enter ${wanted}`);
     throw error;
   }
+}
+
+/** What the rules leave open, for who moves the leaf later. */
+function boundsOf({ above, from = above, to, whole }: LeafRules<Unit>): { bounds?: LeafBounds } {
+  if (from === undefined && to === undefined && whole !== true) return {};
+  return {
+    bounds: {
+      ...(from === undefined ? {} : { least: String(from) }),
+      ...(to === undefined ? {} : { most: String(to) }),
+      ...(whole === true ? { isWhole: true } : {}),
+    },
+  };
 }
 
 function bounds(rules: LeafRules<Unit>): string {

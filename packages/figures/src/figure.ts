@@ -4,12 +4,26 @@ import type { Unit } from '@scantling/units';
 import type { OperationName } from './operations/index.ts';
 import type { Source } from './source.ts';
 
+/** Which values a leaf can take at all, as decimal text in its unit. */
+export interface LeafBounds {
+  readonly least?: string;
+  readonly most?: string;
+  /** It counts things and has no value between two whole numbers. */
+  readonly isWhole?: boolean;
+}
+
+/** What a share of a whole can be: yield, margin, the part of a tax that is recovered. */
+export const SHARE_BOUNDS: LeafBounds = { least: '0', most: '1' };
+/** What a count of things can be. */
+export const COUNT_BOUNDS: LeafBounds = { least: '0', isWhole: true };
+
 /** A leaf: a value that came from outside, with where it came from. */
 export interface Input {
   readonly kind: 'input';
   /** Names the leaf for good ("machine/planer/life-hours"), so that two dates can be compared leaf by leaf. */
   readonly key: string;
   readonly source: Source;
+  readonly bounds?: LeafBounds;
 }
 
 /** A value worked out from other figures by one named operation. */

@@ -1,7 +1,7 @@
 import { type DecimalLike, decimal } from '@scantling/decimals';
 import type { Currency } from '@scantling/money';
 import { isMoneyUnit, type Unit } from '@scantling/units';
-import type { Figure } from './figure.ts';
+import type { Figure, LeafBounds } from './figure.ts';
 import { definition, type Source } from './source.ts';
 
 interface InputOptions<U extends Unit> {
@@ -14,6 +14,7 @@ interface InputOptions<U extends Unit> {
   /** Needed exactly when the unit is money. */
   currency?: Currency;
   note?: string;
+  bounds?: LeafBounds;
 }
 
 /** Thrown when money comes without a currency, or another unit with one. */
@@ -34,7 +35,12 @@ export function input<U extends Unit>(options: InputOptions<U>): Figure<U> {
     unit: options.unit,
     currency: options.currency ?? null,
     value: decimal(options.value),
-    how: { kind: 'input', key: options.key, source: options.source },
+    how: {
+      kind: 'input',
+      key: options.key,
+      source: options.source,
+      ...(options.bounds === undefined ? {} : { bounds: options.bounds }),
+    },
     ...(options.note === undefined ? {} : { note: options.note }),
   };
 }

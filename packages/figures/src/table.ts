@@ -1,6 +1,6 @@
 import type { Currency } from '@scantling/money';
 import type { Unit } from '@scantling/units';
-import type { Figure } from './figure.ts';
+import type { Figure, LeafBounds } from './figure.ts';
 import type { OperationName } from './operations/index.ts';
 import type { Source } from './source.ts';
 
@@ -20,6 +20,8 @@ export interface FigureNode {
   };
   /** Where a leaf came from. */
   readonly source?: Source;
+  /** Which values a leaf can take, where that is known. */
+  readonly bounds?: LeafBounds;
 }
 
 /** Figures by id; a shared input stands once. `Id` positions in the rest of an answer point in here. */
@@ -67,11 +69,12 @@ export class FigureTableBuilder {
       const known = this.#nodes[id];
       if (known !== undefined && known.value !== value) throw new LeafClashError(id);
       this.#ids.set(figure, id);
-      const { source } = how;
-      this.#nodes[id] =
+      const { source, bounds } = how;
+      const node: FigureNode =
         note === undefined
           ? { id, label, unit, currency, value, source }
           : { id, label, unit, currency, value, note, source };
+      this.#nodes[id] = bounds === undefined ? node : { ...node, bounds };
       return id;
     }
     const id = this.#freeId(name);

@@ -1,4 +1,4 @@
-import { type Figure, scale, sum } from '@scantling/figures';
+import { type Figure, SHARE_BOUNDS, scale, sum } from '@scantling/figures';
 import { overheadCharge, overheadRate } from '../overhead/index.ts';
 import type { FreightLine } from './freight-lines.ts';
 import type { MaterialLine } from './material-lines.ts';
@@ -106,6 +106,7 @@ export function costClasses(
     'contingency, share of works cost and administration',
     'ratio',
     terms.contingency,
+    SHARE_BOUNDS,
   );
   const contingency = scale(
     'contingency',

@@ -1,4 +1,4 @@
-import { type Figure, input, sum } from '@scantling/figures';
+import { COUNT_BOUNDS, type Figure, input, sum } from '@scantling/figures';
 import type { Bill } from '../bill-of-materials/index.ts';
 import { drawnField, requireSized, type SizedParameter } from '../design-parameters/index.ts';
 import { CostingInputError } from '../input-error.ts';
@@ -101,6 +101,7 @@ function column(
     unit: 'ratio',
     value: quantity,
     source,
+    bounds: COUNT_BOUNDS,
   });
   const { lines: materials, unpriced } = materialLines(materialUses(parts, pieces, sheet), sheet);
   const freightIn = freightLines(supplierOrders(materials, sheet), sheet);

@@ -1,4 +1,12 @@
-import { type Figure, number, scale, sum } from '@scantling/figures';
+import {
+  COUNT_BOUNDS,
+  type Figure,
+  type LeafBounds,
+  number,
+  SHARE_BOUNDS,
+  scale,
+  sum,
+} from '@scantling/figures';
 import type { FinishStep } from '../bill-of-materials/index.ts';
 import { coverageByFilm, coverageInUse, finishApplied, METRIC_SOLIDS } from '../finish/index.ts';
 import { CostingInputError } from '../input-error.ts';
@@ -72,11 +80,22 @@ function litresFor(
   area: Figure<'m2'>,
   sheet: SheetContext,
 ): Figure<'l'> {
-  const leaf = <U extends 'ratio' | 'um'>(key: string, label: string, unit: U, value: string) =>
-    sheet.fromBill(`finish ${step.id}/${key}`, `${step.name}: ${label}`, unit, value);
+  const leaf = <U extends 'ratio' | 'um'>(
+    key: string,
+    label: string,
+    unit: U,
+    value: string,
+    bounds?: LeafBounds,
+  ) => sheet.fromBill(`finish ${step.id}/${key}`, `${step.name}: ${label}`, unit, value, bounds);
   const transferEfficiency = () =>
-    leaf('transfer-efficiency', 'share that stays on the work', 'ratio', step.transferEfficiency);
-  const coats = leaf('coats', 'coats', 'ratio', String(step.coats));
+    leaf(
+      'transfer-efficiency',
+      'share that stays on the work',
+      'ratio',
+      step.transferEfficiency,
+      SHARE_BOUNDS,
+    );
+  const coats = leaf('coats', 'coats', 'ratio', String(step.coats), COUNT_BOUNDS);
   const coverage =
     step.dryFilmUm === undefined
       ? coverageInUse(`${step.name}: coverage in use`, coverageOf(material, field, sheet), {
@@ -106,7 +125,7 @@ function solidsOf(material: Material, field: string, sheet: SheetContext): Figur
       'enter the share of solids by volume, or drop the film of the step and go by coverage',
     );
   const label = `${material.name}: volume solids`;
-  return sheet.fromMaterial(material, 'volume-solids', label, 'ratio', material.volumeSolids);
+  return sheet.fromMaterial(material, 'volume-solids', label, 'ratio', material.volumeSolids, SHARE_BOUNDS);
 }
 
 function coverageOf(material: Material, field: string, sheet: SheetContext): Figure<'m2/l'> {

@@ -1,4 +1,4 @@
-import { type Figure, input } from '@scantling/figures';
+import { type Figure, input, type LeafBounds } from '@scantling/figures';
 import type { Unit } from '@scantling/units';
 import type { Material } from '../material/index.ts';
 
@@ -13,6 +13,7 @@ export class MaterialLeaves {
     label: string,
     unit: U,
     value: string,
+    bounds?: LeafBounds,
   ): Figure<U> {
     const id = `material/${material.code}/${key}`;
     const known = this.#made.get(id);
@@ -27,6 +28,7 @@ export class MaterialLeaves {
         text: `material record ${material.code}`,
         record: `material:${material.code}`,
       },
+      ...(bounds === undefined ? {} : { bounds }),
     });
     this.#made.set(id, made);
     return made;

@@ -7,6 +7,7 @@ import {
   greatest,
   named,
   number,
+  SHARE_BOUNDS,
   scale,
   sum,
 } from '@scantling/figures';
@@ -118,6 +119,7 @@ function withWaste(material: Material, needed: Figure<BaseUnit>, sheet: SheetCon
           `yield of ${form.replace('-', ' ')}: need as a share of what is bought`,
           'ratio',
           sheet.defaults(form).yieldFactor,
+          SHARE_BOUNDS,
         )
       : sheet.fromMaterial(
           material,
@@ -125,6 +127,7 @@ function withWaste(material: Material, needed: Figure<BaseUnit>, sheet: SheetCon
           `${material.name}: yield, need as a share of what is bought`,
           'ratio',
           material.yieldFactor,
+          SHARE_BOUNDS,
         );
   return share.value.eq(1) ? needed : divide(`${material.name}: with waste`, needed, share);
 }
@@ -156,6 +159,7 @@ function whoPays(
           `value of leftover ${material.form.replace('-', ' ')}, share of its cost`,
           'ratio',
           sheet.defaults(material.form).offcutValueShare,
+          SHARE_BOUNDS,
         )
       : sheet.fromMaterial(
           material,
@@ -163,6 +167,7 @@ function whoPays(
           `${material.name}: value of leftovers, share of their cost`,
           'ratio',
           material.offcutValueShare,
+          SHARE_BOUNDS,
         );
   return {
     charged: named(`${material.name}: charged, what is used`, used, rule),

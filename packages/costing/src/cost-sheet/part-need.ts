@@ -1,4 +1,4 @@
-import { constant, derive, type Figure, sum } from '@scantling/figures';
+import { COUNT_BOUNDS, constant, derive, type Figure, sum } from '@scantling/figures';
 import type { Part } from '../bill-of-materials/index.ts';
 import type { Material } from '../material/index.ts';
 import { chooseStock, type StockChoice } from './choose-stock.ts';
@@ -75,7 +75,13 @@ function stavesAllowance(
   staves: number,
   sheet: SheetContext,
 ): Figure<'mm'> {
-  const count = sheet.fromBill(`part ${part.id}/staves`, `${part.name}: staves`, 'ratio', String(staves));
+  const count = sheet.fromBill(
+    `part ${part.id}/staves`,
+    `${part.name}: staves`,
+    'ratio',
+    String(staves),
+    COUNT_BOUNDS,
+  );
   return derive(`${part.name}: width allowance of ${staves} staves`, 'mm', 'product', [allowance, count]);
 }
 

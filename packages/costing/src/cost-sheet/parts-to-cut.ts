@@ -1,4 +1,14 @@
-import { complement, divide, type Figure, number, roundUp, scale, sum } from '@scantling/figures';
+import {
+  COUNT_BOUNDS,
+  complement,
+  divide,
+  type Figure,
+  number,
+  roundUp,
+  SHARE_BOUNDS,
+  scale,
+  sum,
+} from '@scantling/figures';
 import type { Part } from '../bill-of-materials/index.ts';
 import type { PartNeed } from './part-need.ts';
 import type { SheetContext } from './sheet-context.ts';
@@ -30,20 +40,27 @@ export function partsToCut(need: PartNeed, pieces: Figure<'ratio'>, sheet: Sheet
               `${part.name}: share rejected`,
               'ratio',
               part.rejectShare,
+              SHARE_BOUNDS,
             ),
           ),
         );
   const whole = roundUp(`${part.name}: whole parts`, good, number(1));
   return sum(`${part.name}: to cut`, 'ratio', [
     whole,
-    sheet.fromBill(sparesKey, `${part.name}: spares`, 'ratio', String(spares)),
+    sheet.fromBill(sparesKey, `${part.name}: spares`, 'ratio', String(spares), COUNT_BOUNDS),
   ]);
 }
 
 /** How many of a part are in a piece, as factors: the part's own number, and that of its assembly. */
 export function partCount(part: Part, sheet: SheetContext): [Figure<'ratio'>, ...Figure<'ratio'>[]] {
   return [
-    sheet.fromBill(`part ${part.id}/quantity`, `${part.name}: number`, 'ratio', String(part.quantity)),
+    sheet.fromBill(
+      `part ${part.id}/quantity`,
+      `${part.name}: number`,
+      'ratio',
+      String(part.quantity),
+      COUNT_BOUNDS,
+    ),
     ...assemblyCount(part.assembly, sheet),
   ];
 }
@@ -54,5 +71,5 @@ export function assemblyCount(id: string | undefined, sheet: SheetContext): Figu
   if (assembly === undefined) return [];
   const key = `assembly ${assembly.id}/quantity`;
   if (assembly.quantity === 1 && !sheet.isWorkedOut(key)) return [];
-  return [sheet.fromBill(key, `${assembly.name}: number`, 'ratio', String(assembly.quantity))];
+  return [sheet.fromBill(key, `${assembly.name}: number`, 'ratio', String(assembly.quantity), COUNT_BOUNDS)];
 }

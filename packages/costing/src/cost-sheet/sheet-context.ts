@@ -1,5 +1,5 @@
 import { decimal } from '@scantling/decimals';
-import { derive, type Figure, input, type Source } from '@scantling/figures';
+import { derive, type Figure, input, type LeafBounds, type Source } from '@scantling/figures';
 import { isMoneyUnit, type Unit } from '@scantling/units';
 import type { Assembly } from '../bill-of-materials/index.ts';
 import { CostingInputError } from '../input-error.ts';
@@ -64,7 +64,14 @@ export class SheetContext {
   }
 
   /** A leaf with that key, made at the first asking. */
-  leaf<U extends Unit>(key: string, label: string, unit: U, value: string, source: Source): Figure<U> {
+  leaf<U extends Unit>(
+    key: string,
+    label: string,
+    unit: U,
+    value: string,
+    source: Source,
+    bounds?: LeafBounds,
+  ): Figure<U> {
     const known = this.#leaves.get(key);
     if (known) return known as Figure<U>;
     const made = input({
@@ -74,6 +81,7 @@ export class SheetContext {
       value,
       source,
       ...(isMoneyUnit(unit) ? { currency: this.input.currency } : {}),
+      ...(bounds === undefined ? {} : { bounds }),
     });
     this.#leaves.set(key, made);
     return made;
@@ -85,7 +93,13 @@ export class SheetContext {
   }
 
   /** A number that the bill of materials states, or that a formula of it comes to. */
-  fromBill<U extends Unit>(key: string, label: string, unit: U, value: string): Figure<U> {
+  fromBill<U extends Unit>(
+    key: string,
+    label: string,
+    unit: U,
+    value: string,
+    bounds?: LeafBounds,
+  ): Figure<U> {
     const leafKey = `bill/${key}`;
     const known = this.#leaves.get(leafKey);
     if (known) return known as Figure<U>;
@@ -97,11 +111,18 @@ export class SheetContext {
       this.#leaves.set(leafKey, figure);
       return figure;
     }
-    return this.leaf(`bill/${key}`, label, unit, value, {
-      kind: 'bill-of-materials',
-      text: `bill of materials, ${key}`,
-      record: `bill:${key}`,
-    });
+    return this.leaf(
+      `bill/${key}`,
+      label,
+      unit,
+      value,
+      {
+        kind: 'bill-of-materials',
+        text: `bill of materials, ${key}`,
+        record: `bill:${key}`,
+      },
+      bounds,
+    );
   }
 
   /** A number from the record of a material. */
@@ -111,8 +132,9 @@ export class SheetContext {
     label: string,
     unit: U,
     value: string,
+    bounds?: LeafBounds,
   ): Figure<U> {
-    return this.#materialLeaves.fromMaterial(material, key, label, unit, value);
+    return this.#materialLeaves.fromMaterial(material, key, label, unit, value, bounds);
   }
 
   /** One of the shop's default allowances. */
@@ -122,20 +144,41 @@ export class SheetContext {
     label: string,
     unit: U,
     value: string,
+    bounds?: LeafBounds,
   ): Figure<U> {
-    return this.leaf(`allowance/${form}/${key}`, label, unit, value, {
-      kind: 'standard-allowance',
-      text: `the workshop's allowance for ${form.replace('-', ' ')}`,
-      record: 'workshop:settings',
-    });
+    return this.leaf(
+      `allowance/${form}/${key}`,
+      label,
+      unit,
+      value,
+      {
+        kind: 'standard-allowance',
+        text: `the workshop's allowance for ${form.replace('-', ' ')}`,
+        record: 'workshop:settings',
+      },
+      bounds,
+    );
   }
 
   /** A number agreed for this piece. */
-  fromTerms<U extends Unit>(key: string, label: string, unit: U, value: string): Figure<U> {
-    return this.leaf(`terms/${key}`, label, unit, value, {
-      kind: 'entered',
-      text: 'terms of this cost sheet',
-    });
+  fromTerms<U extends Unit>(
+    key: string,
+    label: string,
+    unit: U,
+    value: string,
+    bounds?: LeafBounds,
+  ): Figure<U> {
+    return this.leaf(
+      `terms/${key}`,
+      label,
+      unit,
+      value,
+      {
+        kind: 'entered',
+        text: 'terms of this cost sheet',
+      },
+      bounds,
+    );
   }
 }
 

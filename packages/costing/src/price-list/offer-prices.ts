@@ -6,6 +6,8 @@ import {
   type Figure,
   increment,
   input,
+  type LeafBounds,
+  SHARE_BOUNDS,
   type Source,
   scale,
 } from '@scantling/figures';
@@ -107,12 +109,12 @@ export function taxFactor(
   source: Source,
 ): Figure<'ratio'> | null {
   if (Number(tax.rate) === 0) return null;
-  const leaf = (name: string, label: string, value: string) =>
-    input({ key: `${key}-${name}`, label: `${subject}: ${label}`, unit: 'ratio', value, source });
-  const rate = leaf('rate', 'tax on purchases', tax.rate);
+  const leaf = (name: string, label: string, value: string, bounds: LeafBounds) =>
+    input({ key: `${key}-${name}`, label: `${subject}: ${label}`, unit: 'ratio', value, source, bounds });
+  const rate = leaf('rate', 'tax on purchases', tax.rate, { least: '0' });
   const lost = complement(
     'share of the tax that is not recovered',
-    leaf('recoverable', 'share of the tax recovered', tax.recoverableShare),
+    leaf('recoverable', 'share of the tax recovered', tax.recoverableShare, SHARE_BOUNDS),
   );
   const kept = scale('tax that stays a cost', rate, lost);
   const withTax = increment('net price and the tax that stays', kept);

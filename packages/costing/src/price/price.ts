@@ -7,10 +7,12 @@ import {
   greatest,
   increment,
   input,
+  type LeafBounds,
   number,
   per,
   round,
   roundUp,
+  SHARE_BOUNDS,
   type Source,
   scale,
   share,
@@ -67,9 +69,14 @@ interface Context {
 
 /** Price by the policy, discount and rounding step, with what it leaves. @throws CostingInputError naming the field of the terms */
 export function price(basis: PriceBasis, terms: PriceTerms, context: Context): Price {
-  const leaf = (key: string, label: string, value: string) =>
-    input({ key: `terms/${key}`, label, unit: 'ratio', value, source: context.source });
-  const discount = leaf('discount', 'discount', terms.discount);
+  const discount = input({
+    key: 'terms/discount',
+    label: 'discount',
+    unit: 'ratio',
+    value: terms.discount,
+    source: context.source,
+    bounds: SHARE_BOUNDS,
+  });
   if (discount.value.lt(0) || discount.value.gte(1)) {
     throw new CostingInputError(
       'terms.discount',
@@ -126,8 +133,8 @@ function byPolicy(
   { currency, source }: Context,
   discount: Figure<'ratio'>,
 ): Figure<'money'> {
-  const leaf = (key: string, label: string, value: string) =>
-    input({ key: `terms/policy/${key}`, label, unit: 'ratio', value, source });
+  const leaf = (key: string, label: string, value: string, bounds: LeafBounds = { least: '0' }) =>
+    input({ key: `terms/policy/${key}`, label, unit: 'ratio', value, source, bounds });
   const up = (label: string, cost: Figure<'money'>, markup: Figure<'ratio'>) =>
     scale(label, cost, increment(`1 + ${markup.label}`, markup));
   const beforeDiscount = (net: Figure<'money'>) =>
@@ -157,7 +164,7 @@ function byPolicy(
       ]);
     }
     case 'margin': {
-      const margin = leaf('margin', 'margin', policy.margin);
+      const margin = leaf('margin', 'margin', policy.margin, SHARE_BOUNDS);
       if (margin.value.gte(1))
         throw new CostingInputError(
           'terms.policy.margin',

@@ -1,0 +1,2 @@
+export * from './solve.ts';
+export type * from './solve-question.ts';

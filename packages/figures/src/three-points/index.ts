@@ -1,0 +1,1 @@
+export * from './find-three-points.ts';
