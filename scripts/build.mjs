@@ -46,7 +46,12 @@ async function buildApi() {
   const papers = join(checkout, 'packages', 'renderers', 'src', 'papers');
   await inItsPlace(join(checkout, 'apps', 'api', 'dist'), async (outdir) => {
     await build({
-      entryPoints: [join(source, 'server.ts'), join(source, 'token-command.ts')],
+      // The thread stands beside the bundle: apps/api/src/calculation-threads/calculation-threads.ts.
+      entryPoints: {
+        server: join(source, 'server.ts'),
+        'token-command': join(source, 'token-command.ts'),
+        'calculation-thread': join(source, 'calculation-threads', 'calculation-thread.ts'),
+      },
       outdir,
       bundle: true,
       splitting: true,

@@ -4,6 +4,7 @@ import compress from '@fastify/compress';
 import multipart from '@fastify/multipart';
 import { createPaperRenderer } from '@scantling/renderers';
 import fastify, { type FastifyInstance } from 'fastify';
+import { createCalculationThreads } from './calculation-threads/calculation-threads.ts';
 import { findCheckoutFolder } from './checkout-folder.ts';
 import type { Config } from './config.ts';
 import type { Database } from './database/connect.ts';
@@ -56,6 +57,7 @@ async function prepareServices(config: Config, given: AppDependencies): Promise<
     random: given.random ?? randomBytes,
     auth: createAuth(config, given.database, secret),
     papers: createPaperRenderer(),
+    calculations: createCalculationThreads(),
     offerReads: new FailedAttempts({ clock, most: MOST_OFFER_READS }),
     offerMisses: new FailedAttempts({ clock, most: MOST_OFFER_MISSES }),
   };
@@ -75,6 +77,7 @@ export async function buildApp(config: Config, dependencies: AppDependencies): P
     },
   });
   app.addHook('onClose', () => services.papers.close());
+  app.addHook('onClose', () => services.calculations.close());
   app.decorateRequest('actor');
   app.addHook('onRequest', async (request) => {
     request.actor = VISITOR;

@@ -1,4 +1,5 @@
 import type { PaperRenderer } from '@scantling/renderers';
+import type { CalculationThreads } from './calculation-threads/calculation-threads.ts';
 import type { Config } from './config.ts';
 import type { Database } from './database/connect.ts';
 import type { Auth } from './sign-in/auth.ts';
@@ -14,6 +15,8 @@ export type Services = Readonly<{
   auth: Auth;
   /** Sets papers; its thread starts with the first. */
   papers: PaperRenderer;
+  /** Answers questions about tables of figures beside the requests. */
+  calculations: CalculationThreads;
   /** All requests by clients' links, and those whose link was none of ours, by network address. */
   offerReads: FailedAttempts;
   offerMisses: FailedAttempts;

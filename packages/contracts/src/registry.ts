@@ -13,6 +13,9 @@ import { overheadRate } from './calculations/overhead-rate.ts';
 import { price } from './calculations/price.ts';
 import { quoteTotals } from './calculations/quote-totals.ts';
 import { resaw } from './calculations/resaw.ts';
+import { sensitivity } from './calculations/sensitivity.ts';
+import { solve } from './calculations/solve.ts';
+import { whatIf } from './calculations/what-if.ts';
 import { createClient } from './clients/create-client.ts';
 import { editClient } from './clients/edit-client.ts';
 import { getClient } from './clients/get-client.ts';
@@ -27,8 +30,10 @@ import { getCostSheet } from './cost-sheets/get-cost-sheet.ts';
 import { getMaterialPrice } from './cost-sheets/get-material-price.ts';
 import { listCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
+import { solveCostSheet } from './cost-sheets/solve-cost-sheet.ts';
 import { tryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { workOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { workOutSensitivity } from './cost-sheets/work-out-sensitivity.ts';
 import { createDeliveryNote } from './delivery-notes/create-delivery-note.ts';
 import { getDeliveryNote } from './delivery-notes/get-delivery-note.ts';
 import { listDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
@@ -219,6 +224,8 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   removeCostSheet,
   workOutCostSheet,
   downloadCostSheet,
+  workOutSensitivity,
+  solveCostSheet,
   listEnquiries,
   getEnquiry,
   createEnquiry,
@@ -308,6 +315,9 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   machineHourRate,
   overheadRate,
   resaw,
+  sensitivity,
+  solve,
+  whatIf,
   acceptOffer,
   declineOffer,
   getOfferPaper,

@@ -14,6 +14,8 @@ export const SOURCE_KINDS = [
   'exchange-rate',
   'cutting-plan',
   'cost-sheet',
+  'what-if',
+  'simulation',
 ] as const;
 
 export type SourceKind = (typeof SOURCE_KINDS)[number];

@@ -14,6 +14,9 @@ import { answerOverheadRate } from './calculations/overhead-rate.ts';
 import { answerPrice } from './calculations/price.ts';
 import { answerQuoteTotals } from './calculations/quote-totals.ts';
 import { answerResaw } from './calculations/resaw.ts';
+import { answerSensitivity } from './calculations/sensitivity.ts';
+import { answerSolve } from './calculations/solve.ts';
+import { answerWhatIf } from './calculations/what-if.ts';
 import { answerCreateClient } from './clients/create-client.ts';
 import { answerEditClient } from './clients/edit-client.ts';
 import { answerGetClient } from './clients/get-client.ts';
@@ -27,8 +30,10 @@ import { answerGetCostSheet } from './cost-sheets/get-cost-sheet.ts';
 import { answerGetMaterialPrice } from './cost-sheets/get-material-price.ts';
 import { answerListCostSheets } from './cost-sheets/list-cost-sheets.ts';
 import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
+import { answerSolveCostSheet } from './cost-sheets/solve-cost-sheet.ts';
 import { answerTryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { answerWorkOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { answerWorkOutSensitivity } from './cost-sheets/work-out-sensitivity.ts';
 import { answerCreateDeliveryNote } from './delivery-notes/create-delivery-note.ts';
 import { answerGetDeliveryNote } from './delivery-notes/get-delivery-note.ts';
 import { answerListDeliveryNotes } from './delivery-notes/list-delivery-notes.ts';
@@ -219,6 +224,8 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerRemoveCostSheet,
   answerWorkOutCostSheet,
   answerDownloadCostSheet,
+  answerWorkOutSensitivity,
+  answerSolveCostSheet,
   answerTryCostSheet,
   answerCompareCostSheets,
   answerEditWorkshop,
@@ -308,6 +315,9 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerMachineHourRate,
   answerOverheadRate,
   answerResaw,
+  answerSensitivity,
+  answerSolve,
+  answerWhatIf,
   answerAcceptOffer,
   answerDeclineOffer,
   answerGetOfferPaper,

@@ -123,6 +123,16 @@ const DOMAIN_PROBLEMS = {
 export const PROBLEM_TABLE = {
   ...DOMAIN_PROBLEMS,
   'already-exists': { status: 409, title: 'It exists already', mend: 'Choose another name or code.' },
+  'calculation-too-slow': {
+    status: 503,
+    title: 'The calculation took too long',
+    mend: 'Ask about fewer figures, leaves or samples, or try again when less is going on.',
+  },
+  'calculations-busy': {
+    status: 503,
+    title: 'Too many calculations are under way',
+    mend: 'Try again in a minute.',
+  },
   'demo-only-here': {
     status: 403,
     title: 'The demo can be used on its own machine only',

@@ -10,12 +10,15 @@ export class UnknownFigureError extends Error {
 /** Thrown when a table cannot be worked out whatever its values are: a figure rests on itself, or says nonsense. */
 export class FigureTableError extends Error {
   readonly code = 'figure-table';
+  /** Where it stands in a request that brings its own table. */
+  readonly field: string;
   constructor(
     /** The figure's id. */
     readonly id: string,
     readonly reason: string,
   ) {
     super(`the figure "${id}" ${reason}`);
+    this.field = `figures.${id}`;
     this.name = 'FigureTableError';
   }
 }

@@ -61,6 +61,8 @@ const SOURCE_WORDS: Readonly<Record<SourceKind, string>> = {
   'exchange-rate': 'Exchange rate',
   'cutting-plan': 'Cutting plan',
   'cost-sheet': 'Cost sheet',
+  'what-if': 'What if',
+  simulation: 'Simulation',
 };
 
 /** The kind of a source, as a word before its text. */
