@@ -19,6 +19,8 @@ export const GROUP_OF: Readonly<Record<SourceKind, InputGroup>> = {
   entered: 'Terms, and what was entered',
   'measured-time': 'Terms, and what was entered',
   'cost-sheet': 'Terms, and what was entered',
+  'what-if': 'Terms, and what was entered',
+  simulation: 'Terms, and what was entered',
   'bill-of-materials': 'Bill of materials',
   'cutting-plan': 'Bill of materials',
   'shop-rate': 'Shop rates',
