@@ -1,5 +1,6 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import { acceptedQuote } from './accepted-quote.ts';
 import { type RunningApplication, startApplication } from './application.ts';
 import { launchBrowser } from './browser.ts';
 import { signInAsDemo } from './sign-in-demo.ts';
@@ -22,67 +23,6 @@ afterAll(async () => {
   await application?.stop();
 });
 
-/** A quote of 1,000 and 19 % tax with 40 % on acceptance, sent and accepted by hand. @returns its id */
-function acceptedQuote(page: Page): Promise<string> {
-  return page.evaluate(async () => {
-    const call = async (method: string, path: string, body?: unknown, etag?: string | null) => {
-      const headers = new Headers({ accept: 'application/json' });
-      if (method === 'POST') headers.set('idempotency-key', crypto.randomUUID());
-      if (body !== undefined) headers.set('content-type', 'application/json');
-      if (etag) headers.set('if-match', etag);
-      const answer = await fetch(path, {
-        method,
-        headers,
-        ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-      });
-      if (!answer.ok) throw new Error(`${method} ${path}: ${await answer.text()}`);
-      return { value: await answer.json(), etag: answer.headers.get('etag') };
-    };
-    const clients = await call('GET', '/api/clients');
-    const begun = await call('POST', '/api/quotes', {
-      title: 'A chest, billed in two',
-      clientId: clients.value.items[0].id,
-      enquiryId: null,
-      draft: {
-        intro: '',
-        currency: 'USD',
-        priceMode: 'exclusive',
-        taxes: [{ id: 'full', name: 'VAT 19 %', category: 'S', rate: '0.19', exemptionReason: '' }],
-        lines: [
-          {
-            kind: 'free',
-            id: 'chest',
-            description: 'Chest',
-            details: '',
-            tax: 'full',
-            choice: { kind: 'included' },
-            pictures: [],
-            quantity: '1',
-            unit: 'piece',
-            price: '1000',
-            cost: '400',
-          },
-        ],
-        discount: null,
-        schedule: [
-          { id: 'deposit', label: 'On acceptance', share: '0.4', due: 'on-acceptance' },
-          { id: 'rest', label: 'On delivery', share: '0.6', due: 'on-delivery' },
-        ],
-        promisedOn: null,
-        validDays: 30,
-        terms: '',
-        pictures: [],
-      },
-    });
-    const path = `/api/quote-revisions/${begun.value.currentRevisionId}`;
-    const draft = await call('GET', path);
-    await call('POST', `${path}/send`, undefined, draft.etag);
-    const sent = await call('GET', path);
-    await call('POST', `${path}/accept`, { name: 'Ottoline Marsh', how: 'by phone' }, sent.etag);
-    return String(begun.value.id);
-  });
-}
-
 /** The sum under a label, as it is written. */
 function sum(page: Page, label: string) {
   return page.locator('.money-sums > div').filter({ hasText: label }).getByRole('button');
@@ -93,7 +33,11 @@ it('an accepted quote is billed by a deposit and a final invoice less it, and ow
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   await signInAsDemo(page, application.address);
-  const quoteId = await acceptedQuote(page);
+  const quoteId = await acceptedQuote(page, {
+    title: 'A chest, billed in two',
+    quantity: '1',
+    price: '1000',
+  });
 
   await page.goto(`${application.address}/quotes/${quoteId}`);
   await page.getByRole('link', { name: 'Money', exact: true }).click();

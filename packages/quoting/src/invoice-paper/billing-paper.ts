@@ -73,6 +73,7 @@ export function billingPaper(
     lines: null,
     totals: [],
     taxes: null,
+    deducted: null,
     schedule: null,
     sections: [],
     payment: null,

@@ -1,11 +1,11 @@
 import { decimal } from '@scantling/decimals';
 import { minorUnits } from '@scantling/money';
-import type { BilledGroup, DeductedPaper, InvoiceDocument, InvoiceKind, TaxRow } from '../invoice/index.ts';
+import type { BilledGroup, DeductedPaper, InvoiceDocument, InvoiceKind } from '../invoice/index.ts';
 import {
   type GroupToWrite,
   type LineToWrite,
   type Paper,
-  type PaperSection,
+  type PaperDeducted,
   type PaperWriters,
   paperLines,
   paperPayment,
@@ -78,25 +78,34 @@ function totalsOf(document: InvoiceDocument): TotalsToWrite {
   };
 }
 
-/** The tax in each paper that is deducted, so that it is seen to be charged once only. */
-function deductedSection(document: InvoiceDocument, writers: PaperWriters): PaperSection[] {
+/** The tax in each paper that is deducted, so that it is seen to be charged once only; then what is left. */
+function deductedTable(document: InvoiceDocument, writers: PaperWriters): PaperDeducted | null {
   const { deducted, taxes, net, tax, total } = document;
-  if (deducted.length === 0) return [];
-  const said = (label: string, row: { net: string; tax: string; total: string }) =>
-    `${label}: ${writers.money(row.net)} and ${writers.money(row.tax)} tax, ${writers.money(row.total)} with tax.`;
-  const left = (row: TaxRow) =>
-    `Of it ${row.name}: ${writers.money(row.taxAmount)} tax on ${writers.money(row.net)}.`;
-  return [
-    {
-      heading: 'Invoiced before',
-      paragraphs: [
-        ...deducted.map((row) => said(`${deductedLabel(row)} of ${writers.date(row.issuedOn)}`, row)),
-        said('What is left, asked for here', { net, tax, total }),
-        ...(taxes.length > 1 ? taxes.map((row) => left(row)) : []),
-        'The tax in earlier invoices was charged there and is not charged again.',
-      ],
-    },
-  ];
+  if (deducted.length === 0) return null;
+  const row = (
+    label: string,
+    sums: { net: string; tax: string; total: string },
+    weight: 'plain' | 'final' = 'plain',
+  ) => ({
+    label,
+    net: writers.money(sums.net),
+    tax: writers.money(sums.tax),
+    total: writers.money(sums.total),
+    weight,
+  });
+  const byRate = taxes.map(({ name, net: own, taxAmount }) =>
+    row(`Left of it, ${name}`, { net: own, tax: taxAmount, total: add([own, taxAmount]) }),
+  );
+  return {
+    heading: 'Invoiced before',
+    heads: { label: 'Paper', net: 'Without tax', tax: 'Tax', total: 'With tax' },
+    rows: [
+      ...deducted.map((paper) => row(`${deductedLabel(paper)} of ${writers.date(paper.issuedOn)}`, paper)),
+      ...(taxes.length > 1 ? byRate : []),
+      row('What is left, asked for here', { net, tax, total }, 'final'),
+    ],
+    note: 'The tax in earlier invoices was charged there and is not charged again.',
+  };
 }
 
 /** The paper of an invoice or credit note. What the law wants on it differs by country: the accountant knows. */
@@ -126,7 +135,8 @@ export function invoicePaper(document: InvoiceDocument): Paper {
     lines: paperLines(groupsOf(document), writers),
     totals: paperTotals(written, writers, words),
     taxes: paperTaxes(written, writers),
-    sections: [...deductedSection(document, writers), ...taxRoundingSection(document)],
+    deducted: deductedTable(document, writers),
+    sections: taxRoundingSection(document),
     payment:
       isCredit || decimal(total).lte(0)
         ? null

@@ -23,9 +23,13 @@ export function receiptPaper(document: ReceiptDocument): Paper {
         ['Reference', reference],
       ],
     }),
-    intro: [`${workshop.name} has received ${writers.money(amount)} from ${client.name}.`],
+    intro: [
+      `${workshop.name} has received ${writers.money(amount)} from ${client.name}.${
+        owed.isZero() ? ` Invoice ${invoiceNumber} is settled with it.` : ''
+      }`,
+    ],
     totals: [
-      { ...rest, weight: 'plain' },
+      ...(owed.isZero() ? [] : [{ ...rest, weight: 'plain' as const }]),
       { label: 'Received', value: writers.money(amount), weight: 'final' },
     ],
   };

@@ -39,6 +39,8 @@ export interface Paper {
   readonly lines: PaperLines | null;
   readonly totals: readonly PaperTotal[];
   readonly taxes: PaperTaxes | null;
+  /** What was invoiced before, and what is left: on a final invoice. */
+  readonly deducted: PaperDeducted | null;
   readonly schedule: PaperSchedule | null;
   /** Delivery, terms and the like, in the order they stand. */
   readonly sections: readonly PaperSection[];
@@ -149,6 +151,26 @@ export interface PaperTaxRow {
   readonly tax: string;
   /** Why no tax is charged, where the law wants it said. */
   readonly note: string | null;
+}
+
+export interface PaperDeducted {
+  readonly heading: string;
+  readonly heads: {
+    readonly label: string;
+    readonly net: string;
+    readonly tax: string;
+    readonly total: string;
+  };
+  readonly rows: readonly {
+    readonly label: string;
+    readonly net: string;
+    readonly tax: string;
+    readonly total: string;
+    /** `final` on what is left. */
+    readonly weight: 'plain' | 'final';
+  }[];
+  /** Below the table. */
+  readonly note: string;
 }
 
 export interface PaperSchedule {

@@ -172,6 +172,7 @@ export function quotePaper(document: ClientDocument): Paper {
     lines: paperLines(groupsOf(document), writers),
     totals: paperTotals(written, writers),
     taxes: paperTaxes(written, writers),
+    deducted: null,
     schedule: paperSchedule(
       schedule.map(({ id, label, share, due }) => ({
         label,

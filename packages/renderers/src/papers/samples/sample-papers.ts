@@ -29,6 +29,7 @@ const BLANK: Paper = {
   lines: null,
   totals: [],
   taxes: null,
+  deducted: null,
   schedule: null,
   sections: [],
   payment: null,

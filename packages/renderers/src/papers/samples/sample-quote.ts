@@ -123,6 +123,7 @@ export function sampleQuote({ size, lines = 2, hasLogo = true }: SampleSettings)
     ),
     totals: paperTotals(toWrite, writers),
     taxes: paperTaxes(toWrite, writers),
+    deducted: null,
     schedule: paperSchedule(
       [
         { label: 'Deposit', share: '0.4', due: 'on acceptance', amount: deposit },

@@ -1,10 +1,10 @@
 import { useLocale } from 'react-aria-components';
 import type { FieldMessage } from '../../../components/field.tsx';
+import { RuledFrame } from '../../../components/ruled-frame.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 import type { OrderedLine } from '../api/list-delivery-notes.ts';
 import { lineKey, type Quantities } from './delivery-form.ts';
 import { countWords, isOutstanding } from './delivery-words.ts';
-import '../../../components/ruled-rows.css';
 import './delivery-notes.css';
 
 interface OrderedLinesProps {
@@ -21,7 +21,7 @@ interface OrderedLinesProps {
 export function OrderedLines({ lines, entry }: OrderedLinesProps) {
   const { locale } = useLocale();
   return (
-    <section className="ruled-frame" aria-label="What was ordered, in rows">
+    <RuledFrame label="What was ordered, in rows">
       <table className="ruled-rows">
         <thead>
           <tr>
@@ -71,6 +71,6 @@ export function OrderedLines({ lines, entry }: OrderedLinesProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </RuledFrame>
   );
 }

@@ -3,6 +3,7 @@ import { Link, useParams } from '@tanstack/react-router';
 import { useLocale } from 'react-aria-components';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
+import { RuledFrame } from '../../../components/ruled-frame.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { MailPaperSection } from '../../papers/mail-paper-section.tsx';
 import { PaperLink } from '../../papers/paper-link.tsx';
@@ -10,7 +11,6 @@ import { deliveryNoteQuery } from '../api/get-delivery-note.ts';
 import type { DeliveryNote } from '../api/list-delivery-notes.ts';
 import { lineKey } from '../components/delivery-form.ts';
 import { countWords } from '../components/delivery-words.ts';
-import '../../../components/ruled-rows.css';
 import '../components/delivery-notes.css';
 
 function HandedOver({ document }: Pick<DeliveryNote, 'document'>) {
@@ -18,7 +18,7 @@ function HandedOver({ document }: Pick<DeliveryNote, 'document'>) {
   return (
     <Section title="What was handed over">
       {document.note !== '' && <p className="delivery-note-text">{document.note}</p>}
-      <section className="ruled-frame" aria-label="What was handed over, in rows">
+      <RuledFrame label="What was handed over, in rows">
         <table className="ruled-rows">
           <thead>
             <tr>
@@ -47,7 +47,7 @@ function HandedOver({ document }: Pick<DeliveryNote, 'document'>) {
             ))}
           </tbody>
         </table>
-      </section>
+      </RuledFrame>
     </Section>
   );
 }

@@ -1,13 +1,13 @@
 import { decimal } from '@scantling/decimals';
 import { lineUnit, taxRoundingWords, unitAfter } from '@scantling/quoting';
 import { useLocale } from 'react-aria-components';
+import { RuledFrame } from '../../../components/ruled-frame.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { formatMoney, formatNumber } from '../../../lib/format.ts';
 import { FigureValue } from '../../figures/figure-value.tsx';
 import { useFigures } from '../../figures/figures-context.ts';
 import type { Invoice } from '../api/get-invoice.ts';
 import { KIND_WORDS } from './invoice-words.ts';
-import '../../../components/ruled-rows.css';
 import './invoice.css';
 
 type Said = Invoice['document'];
@@ -44,7 +44,8 @@ function Lines({ document }: { readonly document: Said }) {
       {document.deducted.map((invoice) => (
         <tr key={invoice.number}>
           <th scope="row" className="ruled-name">
-            Less {KIND_WORDS[invoice.kind].toLowerCase()} {invoice.number} of {invoice.issuedOn}, with tax
+            {invoice.kind === 'credit-note' ? 'Given back by' : 'Less'}{' '}
+            {KIND_WORDS[invoice.kind].toLowerCase()} {invoice.number} of {invoice.issuedOn}, with tax
           </th>
           <td />
           <td className="numeric">{money(decimal(invoice.total).negated().toFixed())}</td>
@@ -143,7 +144,7 @@ export function DocumentSection({ document, title, worked, named }: DocumentSect
   return (
     <Section title={title} note={document.what === '' ? document.title : document.what}>
       {document.note !== '' && <p className="money-note">{document.note}</p>}
-      <section className="ruled-frame" aria-label={`${title}, sums`}>
+      <RuledFrame label={`${title}, sums`}>
         <table className="ruled-rows">
           <thead>
             <tr>
@@ -159,7 +160,7 @@ export function DocumentSection({ document, title, worked, named }: DocumentSect
           {hasLines && <Lines document={document} />}
           <Totals document={document} worked={worked} named={named} />
         </table>
-      </section>
+      </RuledFrame>
       {rounding.length > 0 && <p className="money-note">{rounding.join(' ')}</p>}
     </Section>
   );

@@ -4,6 +4,7 @@ import { useState } from 'react';
 import { useLocale } from 'react-aria-components';
 import { Button } from '../../../components/button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
+import { RuledFrame } from '../../../components/ruled-frame.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 import { fieldErrors } from '../../../lib/field-errors.ts';
@@ -14,7 +15,6 @@ import { PaperLink } from '../../papers/paper-link.tsx';
 import type { Invoice, Payment } from '../api/get-invoice.ts';
 import { useReversePayment } from '../api/invoice-acts.ts';
 import { EnterPaymentForm } from './enter-payment-form.tsx';
-import '../../../components/ruled-rows.css';
 import './invoice.css';
 
 function Reverse({ payment, onDone }: { readonly payment: Payment; readonly onDone: () => void }) {
@@ -55,7 +55,7 @@ interface PaymentRowsProps {
 function PaymentRows({ invoice, onReverse, onMail }: PaymentRowsProps) {
   const { locale } = useLocale();
   return (
-    <section className="ruled-frame" aria-label="Payments entered">
+    <RuledFrame label="Payments entered">
       <table className="ruled-rows">
         <thead>
           <tr>
@@ -115,7 +115,7 @@ function PaymentRows({ invoice, onReverse, onMail }: PaymentRowsProps) {
           ))}
         </tbody>
       </table>
-    </section>
+    </RuledFrame>
   );
 }
 

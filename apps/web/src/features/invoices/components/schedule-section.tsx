@@ -2,11 +2,11 @@ import { issueInvoice } from '@scantling/contracts';
 import { Link } from '@tanstack/react-router';
 import { useLocale } from 'react-aria-components';
 import { Button } from '../../../components/button.tsx';
+import { RuledFrame } from '../../../components/ruled-frame.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { formatMoney, formatPercent } from '../../../lib/format.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import type { ScheduledPayment, Statement } from '../api/get-statement.ts';
-import '../../../components/ruled-rows.css';
 import './invoice.css';
 
 interface ScheduleSectionProps {
@@ -23,7 +23,7 @@ export function ScheduleSection({ statement, onWanted }: ScheduleSectionProps) {
     statement.invoices.find(({ invoice }) => invoice.id === id)?.invoice.number ?? 'its invoice';
   return (
     <Section title="Payments agreed" note="as the client accepted them">
-      <section className="ruled-frame" aria-label="Payments agreed, in rows">
+      <RuledFrame label="Payments agreed, in rows">
         <table className="ruled-rows">
           <thead>
             <tr>
@@ -68,7 +68,7 @@ export function ScheduleSection({ statement, onWanted }: ScheduleSectionProps) {
             ))}
           </tbody>
         </table>
-      </section>
+      </RuledFrame>
     </Section>
   );
 }

@@ -1,4 +1,3 @@
-import { decimal } from '@scantling/decimals';
 import { useMemo } from 'react';
 import { useLocale } from 'react-aria-components';
 import { DataTable } from '../../../components/data-table/data-table.tsx';
@@ -32,15 +31,21 @@ export function StatementSums({ statement, named = (id) => id }: StatementRowsPr
   );
 }
 
+interface StatementInvoicesProps extends Pick<StatementRowsProps, 'statement'> {
+  /** Columns that say the same in every row here. */
+  readonly without: readonly string[];
+}
+
 /** Its invoices and credit notes, in the order they were issued. */
-export function StatementInvoices({ statement }: Pick<StatementRowsProps, 'statement'>) {
+export function StatementInvoices({ statement, without }: StatementInvoicesProps) {
   const { locale } = useLocale();
-  const columns = useMemo(() => invoiceColumns(locale), [locale]);
-  const rows = [...statement.invoices.map(({ invoice }) => invoice), ...statement.creditNotes];
-  const issued = rows.toSorted(
-    (left, right) =>
-      left.issuedOn.localeCompare(right.issuedOn) || decimal(right.total).comparedTo(left.total),
+  const columns = useMemo(
+    () => invoiceColumns(locale).filter(({ id }) => !without.includes(id)),
+    [locale, without],
   );
+  const rows = [...statement.invoices.map(({ invoice }) => invoice), ...statement.creditNotes];
+  // Ids are made in the order of time (UUID 7).
+  const issued = rows.toSorted((left, right) => (left.id < right.id ? -1 : 1));
   return (
     <Section title={`Invoices in ${statement.currency}`}>
       {issued.length === 0 ? (

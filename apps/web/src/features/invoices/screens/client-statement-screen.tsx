@@ -8,6 +8,8 @@ import { statementQuery } from '../api/get-statement.ts';
 import { StatementInvoices, StatementSums } from '../components/statement-rows.tsx';
 import '../components/invoice.css';
 
+const SAME_THROUGHOUT = ['client'];
+
 /** What a client agreed to, was invoiced, paid and owes, by currency. */
 export function ClientStatementScreen() {
   const { clientId = '' } = useParams({ strict: false });
@@ -49,7 +51,7 @@ export function ClientStatementScreen() {
         {read.data?.statements.map((statement) => (
           <div key={statement.currency}>
             <StatementSums statement={statement} />
-            <StatementInvoices statement={statement} />
+            <StatementInvoices statement={statement} without={SAME_THROUGHOUT} />
           </div>
         ))}
       </Sheet>

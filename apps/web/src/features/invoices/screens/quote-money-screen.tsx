@@ -27,6 +27,8 @@ interface AgreedProps {
 
 const FINAL = wantedOf(FRESH_WANTED);
 
+const SAME_THROUGHOUT = ['client', 'quote', 'title'];
+
 function nameOf(quote: Whole['quote']): string {
   return quote === null ? 'Quote' : `Quote ${quote.number ?? ''}, ${quote.title}`;
 }
@@ -95,7 +97,7 @@ function Agreed({ quoteId, statement, whole }: AgreedProps) {
             )}
           </Section>
         )}
-        <StatementInvoices statement={statement} />
+        <StatementInvoices statement={statement} without={SAME_THROUGHOUT} />
       </Sheet>
     </Figures>
   );
