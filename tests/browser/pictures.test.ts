@@ -1,4 +1,5 @@
-import { readFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
@@ -9,6 +10,8 @@ import { type DesignHands, designHands } from './design-hands.ts';
 import { violations } from './violations.ts';
 
 const DRAWINGS = join(fileURLToPath(new URL('../../', import.meta.url)), 'prisma', 'demo', 'pictures');
+
+const folder = mkdtempSync(join(tmpdir(), 'scantling-pictures-'));
 
 let application: RunningApplication;
 let browser: Browser;
@@ -28,6 +31,7 @@ afterEach(async () => {
 });
 afterAll(async () => {
   await application?.stop();
+  rmSync(folder, { recursive: true, force: true });
 });
 
 const section = (page: Page) => page.getByRole('region', { name: 'Pictures' });
@@ -38,10 +42,10 @@ const inOrder = (page: Page) =>
     .evaluateAll((images) => images.map((image) => image.getAttribute('alt')));
 
 /** Files taken from the chooser that the button opens. */
-async function choose(page: Page, files: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0]) {
+async function choose(page: Page, files: readonly string[]): Promise<void> {
   const opened = page.waitForEvent('filechooser');
   await section(page).getByRole('button', { name: 'Choose files' }).click();
-  await (await opened).setFiles(files);
+  await (await opened).setFiles([...files]);
 }
 
 /** Describes the picture that waits under its file's name, and adds it. */
@@ -69,11 +73,10 @@ it('puts pictures on a design, in order by keyboard, and shows the cover in the 
   await addWith(page, 'wall-shelf-front.png', 'Stool from the side');
   expect(await inOrder(page)).toEqual(['Stool from the front', 'Stool from the side']);
 
-  await choose(page, [
-    { name: 'plan.heic', mimeType: 'image/heic', buffer: Buffer.from('x') },
-    { name: 'torn.png', mimeType: 'image/png', buffer: Buffer.from('x') },
-    { name: 'huge.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(26 * 1024 * 1024) },
-  ]);
+  const wrong = ['plan.heic', 'torn.png', 'huge.jpg'].map((name) => join(folder, name));
+  for (const path of wrong) writeFileSync(path, 'x');
+  truncateSync(join(folder, 'huge.jpg'), 26 * 1024 * 1024);
+  await choose(page, wrong);
   await section(page).getByText('"plan.heic" is of another kind.').waitFor();
   await section(page).getByText('"huge.jpg" is too large.').waitFor();
   await section(page).getByText('"torn.png" is no picture that can be read.').waitFor();
