@@ -1,27 +1,12 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
 import { type DesignHands, designHands, handsOn } from './design-hands.ts';
+import { runningProduct } from './running-product.ts';
 
-let application: RunningApplication;
-let browser: Browser;
+const product = runningProduct();
 let hands: DesignHands;
 
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-
-// A browser for each test: the one from npm is a single process, which ends with its first page.
 beforeEach(async () => {
-  browser = await launchBrowser();
-  hands = await designHands(browser, application.address);
-});
-afterEach(async () => {
-  await browser?.close();
-});
-afterAll(async () => {
-  await application?.stop();
+  hands = await designHands(product.browser, product.address);
 });
 
 describe('a bill entered with the keyboard alone', () => {
@@ -157,7 +142,7 @@ it('takes five hundred rows, draws those in view and goes to the last by key', a
 it('is filled in on a phone by tapping', async () => {
   await hands.enterDesign('PHONE-1');
   const address = hands.page.url();
-  const context = await browser.newContext({
+  const context = await product.browser.newContext({
     viewport: { width: 390, height: 844 },
     hasTouch: true,
     isMobile: true,
@@ -165,7 +150,7 @@ it('is filled in on a phone by tapping', async () => {
   });
   const { page, press, type, grid, column, waitForRevision } = handsOn(
     await context.newPage(),
-    application.address,
+    product.address,
   );
   await page.goto(address);
   const cell = grid('Assemblies').locator('[data-row="0"][data-column="0"]');

@@ -1,8 +1,8 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { signInAsDemo } from './sign-in-demo.ts';
 
-/** What somebody does at the sheet of a design, on the page they have open. */
-export interface DesignHands {
+/** What somebody does at a sheet with grids, on the page they have open. */
+export interface GridHands {
   readonly page: Page;
   /** Errors that no code caught on the page. */
   readonly errors: readonly string[];
@@ -15,13 +15,17 @@ export interface DesignHands {
   readonly paste: (text: string) => Promise<void>;
   /** The texts of a column, the empty row at the end left out. */
   readonly column: (name: string, at: number) => Promise<string[]>;
+}
+
+/** The same at the sheet of a design. */
+export interface DesignHands extends GridHands {
   /** A new design without a bill, entered by keys. */
   readonly enterDesign: (code: string) => Promise<void>;
   readonly note: () => Locator;
   readonly waitForRevision: (revision: number) => Promise<void>;
 }
 
-export function handsOn(page: Page, address: string): DesignHands {
+export function gridHandsOn(page: Page): GridHands {
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   const press = async (...keys: string[]): Promise<void> => {
@@ -51,6 +55,14 @@ export function handsOn(page: Page, address: string): DesignHands {
       const texts = await grid(name).locator(`tbody [data-column="${at}"]`).allInnerTexts();
       return texts.slice(0, -1);
     },
+  };
+}
+
+export function handsOn(page: Page, address: string): DesignHands {
+  const hands = gridHandsOn(page);
+  const { press, type, grid, tabTo } = hands;
+  return {
+    ...hands,
     enterDesign: async (code) => {
       await page.goto(`${address}/designs/new`);
       const codeField = page.getByRole('textbox', { name: 'Code' });
@@ -67,11 +79,15 @@ export function handsOn(page: Page, address: string): DesignHands {
   };
 }
 
-/** Signed in as the demo in a wide window that may use the clipboard. */
-export async function designHands(browser: Browser, address: string): Promise<DesignHands> {
+/** A page signed in as the demo, in a wide window that may use the clipboard. */
+export async function demoPage(browser: Browser, address: string): Promise<Page> {
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 } });
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   const page = await context.newPage();
   await signInAsDemo(page, address);
-  return handsOn(page, address);
+  return page;
+}
+
+export async function designHands(browser: Browser, address: string): Promise<DesignHands> {
+  return handsOn(await demoPage(browser, address), address);
 }

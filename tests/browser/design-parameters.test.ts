@@ -1,27 +1,12 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
+import { beforeEach, expect, it } from 'vitest';
 import { type DesignHands, designHands } from './design-hands.ts';
+import { runningProduct } from './running-product.ts';
 
-let application: RunningApplication;
-let browser: Browser;
+const product = runningProduct();
 let hands: DesignHands;
 
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-
-// A browser for each test: the one from npm is a single process, which ends with its first page.
 beforeEach(async () => {
-  browser = await launchBrowser();
-  hands = await designHands(browser, application.address);
-});
-afterEach(async () => {
-  await browser?.close();
-});
-afterAll(async () => {
-  await application?.stop();
+  hands = await designHands(product.browser, product.address);
 });
 
 it('gives a design a parameter and a variant by keyboard, and the cost sheet offers them', async () => {

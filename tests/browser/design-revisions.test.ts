@@ -1,27 +1,12 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
+import { beforeEach, expect, it } from 'vitest';
 import { type DesignHands, designHands } from './design-hands.ts';
+import { runningProduct } from './running-product.ts';
 
-let application: RunningApplication;
-let browser: Browser;
+const product = runningProduct();
 let hands: DesignHands;
 
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-
-// A browser for each test: the one from npm is a single process, which ends with its first page.
 beforeEach(async () => {
-  browser = await launchBrowser();
-  hands = await designHands(browser, application.address);
-});
-afterEach(async () => {
-  await browser?.close();
-});
-afterAll(async () => {
-  await application?.stop();
+  hands = await designHands(product.browser, product.address);
 });
 
 it('compares two revisions of a design, brings the first back and offers all to a cost sheet', async () => {
@@ -78,7 +63,7 @@ it('compares two revisions of a design, brings the first back and offers all to 
     if (!kept.ok) throw new Error(await kept.text());
     return id;
   });
-  await page.goto(`${application.address}/cost-sheets/${sheetId}`);
+  await page.goto(`${product.address}/cost-sheets/${sheetId}`);
   await page
     .getByRole('region', { name: 'What is made' })
     .getByRole('button', { name: /Drawing/ })

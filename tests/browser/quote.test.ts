@@ -1,93 +1,47 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
-import { signInAsDemo } from './sign-in-demo.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { asClient, linkInMail, PHONE, type QuoteHands, quoteHands } from './quote-hands.ts';
+import { runningProduct } from './running-product.ts';
+import { violations } from './violations.ts';
 
-let application: RunningApplication;
-let browser: Browser;
+const product = runningProduct();
+let hands: QuoteHands;
 
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-// A browser for each test: the one from npm is a single process, which ends with its first page.
 beforeEach(async () => {
-  browser = await launchBrowser();
+  hands = await quoteHands(product.browser, product.address);
 });
-afterEach(async () => {
-  await browser?.close();
-});
-afterAll(async () => {
-  await application?.stop();
-});
-
-const PHONE = { width: 390, height: 844 };
-
-async function workshop(): Promise<{ page: Page; errors: string[] }> {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-  const errors: string[] = [];
-  page.on('pageerror', (error) => errors.push(error.message));
-  await signInAsDemo(page, application.address);
-  return { page, errors };
-}
-
-/** Begins a quote on a cost sheet of the demo. */
-async function beginFromSheet(page: Page, title: string): Promise<void> {
-  await page.goto(`${application.address}/cost-sheets`);
-  await page.getByRole('link', { name: 'Hall bench for the Ostrander-Pike stair hall' }).click();
-  await page.getByRole('link', { name: 'Quote this piece' }).click();
-  // The cost sheet has a title too, which stands until the next screen is there.
-  await page.getByRole('heading', { name: 'New quote', level: 1 }).waitFor();
-  await page.getByRole('textbox', { name: 'Title' }).fill(title);
-  await page.getByRole('button', { name: 'Begin the quote' }).click();
-  await page.waitForURL(/\/quotes\/[0-9a-f-]{36}/);
-  await page.getByRole('heading', { name: title, level: 1 }).waitFor();
-  await page.getByRole('button', { name: /^Move .*, place 1 of 1/ }).waitFor();
-}
-
-/** Saves the draft, looks at what the client gets, and sends it. @returns the client's link */
-async function send(page: Page): Promise<string> {
-  await page.getByRole('button', { name: 'See it and send it' }).click();
-  await page.getByRole('button', { name: /^Send it to/ }).click();
-  const link = page.getByRole('link', { name: /\/offers\/[\w-]{43}$/ });
-  await link.waitFor();
-  return new URL((await link.getAttribute('href')) ?? '', application.address).href;
-}
-
-/** The client's browser: another one, on a phone, signed in nowhere. */
-async function asClient(link: string): Promise<{ page: Page; asked: string[]; answers: string[] }> {
-  const context = await browser.newContext({ viewport: PHONE });
-  const page = await context.newPage();
-  const asked: string[] = [];
-  const answers: string[] = [];
-  page.on('request', (request) => asked.push(request.url()));
-  page.on('response', async (response) => {
-    if (response.url().includes('/api/')) answers.push(await response.text().catch(() => ''));
-  });
-  await page.goto(link);
-  return { page, asked, answers };
-}
 
 it('a piece goes from its cost sheet to an offer that the client accepts with an option', async () => {
-  const { page, errors } = await workshop();
-  await beginFromSheet(page, 'Bench with a cushion');
-  await page.getByRole('button', { name: 'Add a line of your own' }).click();
-  await page.getByRole('textbox', { name: 'Description' }).fill('Cushion, wool felt');
-  await page.getByRole('textbox', { name: 'Price of one' }).fill('85.50');
-  await page.getByRole('textbox', { name: 'What the line costs you' }).fill('41.25');
-  await page.getByRole('button', { name: /Taken/ }).click();
-  await page.getByRole('option', { name: /If the client wants it/ }).click();
+  const { page, errors, begin, goToCell, type, press, save, send } = hands;
+  await begin('Bench with a cushion');
+  await goToCell(1, 'Line');
+  await type('Cushion, wool felt');
+  await press('Tab', 'Tab', 'Tab');
+  await type('85.50');
+  await press('Enter');
+  await goToCell(1, 'Taken');
+  await type('opt');
+  await press('Enter');
+  await goToCell(1, 'Cost of line');
+  await type('41.25');
+  await press('Enter');
   const reckoning = page.getByRole('region', { name: 'What it comes to' });
   const total = reckoning.getByRole('button', { name: /^total: / });
+  const tried = page.getByRole('checkbox', { name: 'Cushion, wool felt' });
+  await hands
+    .grid('Lines')
+    .getByRole('button', { name: /margin: 51\.8/ })
+    .waitFor();
   const without = (await total.textContent()) ?? '';
-  await page.getByRole('checkbox', { name: 'Reckon with Cushion, wool felt' }).press('Space');
+  await tried.press('Space');
   await expect.poll(() => total.textContent()).not.toBe(without);
-  await page.getByRole('button', { name: 'Save the draft' }).click();
-  const link = await send(page);
+  await save();
+  expect(await violations(page)).toEqual([]);
+  const link = await send();
 
-  const { page: phone, asked, answers } = await asClient(link);
+  const { page: phone, asked, answers } = await asClient(product.browser, link);
   await phone.getByRole('heading', { name: 'Bench with a cushion', level: 1 }).waitFor();
   expect(await phone.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(PHONE.width);
+  expect(await violations(phone)).toEqual([]);
   const running = phone.getByRole('status').filter({ hasText: 'As chosen, with tax' });
   expect(await running.textContent()).toContain(without);
   await phone.getByRole('checkbox', { name: /Cushion, wool felt/ }).check();
@@ -99,15 +53,17 @@ it('a piece goes from its cost sheet to an offer that the client accepts with an
   await phone.getByRole('button', { name: `Accept for ${chosenTotal}` }).click();
   await phone.getByRole('heading', { name: 'Accepted' }).waitFor();
   await phone.getByText('Ottoline Marsh (invented) accepted this offer', { exact: false }).waitFor();
+  expect(await violations(phone)).toEqual([]);
 
-  expect(asked.filter((url) => !url.startsWith(application.address))).toEqual([]);
+  expect(asked.filter((url) => !url.startsWith(product.address))).toEqual([]);
   expect(answers.join('\n')).not.toMatch(/41\.25|costSheetId|"cost"|margin|hourlyEarnings/i);
 
   await page.reload();
   await page.getByText('Accepted by Ottoline Marsh (invented)', { exact: false }).waitFor();
   const agreed = page.getByRole('region', { name: 'Agreed in all' });
   expect(await agreed.textContent()).toContain(chosenTotal);
-  await page.goto(`${application.address}/mail`);
+  expect(await violations(page)).toEqual([]);
+  await page.goto(`${product.address}/mail`);
   await page
     .getByRole('link', { name: /Bench with a cushion/ })
     .first()
@@ -115,35 +71,104 @@ it('a piece goes from its cost sheet to an offer that the client accepts with an
   expect(errors).toEqual([]);
 });
 
-it('a link that was replaced says so, and one that leads nowhere too', async () => {
-  const { page } = await workshop();
-  await beginFromSheet(page, 'Bench, first thoughts');
-  const first = await send(page);
-  await page.getByRole('button', { name: 'Revise' }).click();
-  await page.getByRole('button', { name: 'See it and send it' }).waitFor();
-  const second = await send(page);
-  expect(second).not.toBe(first);
+describe('a link that leads to no open offer', () => {
+  it('says that it was replaced, or that there is none', async () => {
+    const { page, begin, send } = hands;
+    await begin('Bench, first thoughts');
+    const first = await send();
+    await page.getByRole('button', { name: 'Revise' }).click();
+    await page.getByRole('button', { name: 'See it and send it' }).waitFor();
+    const second = await send();
+    expect(second).not.toBe(first);
 
-  const { page: phone } = await asClient(first);
-  await phone.getByRole('heading', { name: 'Replaced by a newer offer' }).waitFor();
-  expect(await phone.getByRole('button', { name: /Accept/ }).count()).toBe(0);
-  await phone.goto(second);
-  await phone.getByRole('heading', { name: 'Bench, first thoughts', level: 1 }).waitFor();
-  await phone.goto(`${application.address}/offers/${'x'.repeat(43)}`);
-  await phone.getByRole('heading', { name: 'No offer stands behind this link' }).waitFor();
+    const { page: phone } = await asClient(product.browser, first);
+    await phone.getByRole('heading', { name: 'Replaced by a newer offer' }).waitFor();
+    expect(await phone.getByRole('button', { name: /Accept/ }).count()).toBe(0);
+    await phone.goto(second);
+    await phone.getByRole('heading', { name: 'Bench, first thoughts', level: 1 }).waitFor();
+    await phone.goto(`${product.address}/offers/${'x'.repeat(43)}`);
+    await phone.getByRole('heading', { name: 'No offer stands behind this link' }).waitFor();
+    expect(await violations(phone)).toEqual([]);
+  });
+
+  it('says that it has expired, and can still be read but not accepted', async () => {
+    const link = await linkInMail(hands.page, product.address, /Step stool that does not tip/);
+    const { page: phone } = await asClient(product.browser, link);
+    await phone.getByRole('heading', { name: 'Expired' }).waitFor();
+    await phone.getByRole('heading', { name: 'Step stool that does not tip', level: 1 }).waitFor();
+    expect(await phone.getByRole('button', { name: /Accept|Decline/ }).count()).toBe(0);
+    expect(await violations(phone)).toEqual([]);
+    expect(await phone.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(PHONE.width);
+  });
+
+  it('says that it was withdrawn, once the workshop has done so', async () => {
+    const { page, begin, send } = hands;
+    await begin('Bench, thought better of');
+    const link = await send();
+    await page.getByRole('button', { name: 'Withdraw' }).click();
+    const question = page.getByRole('alertdialog').or(page.getByRole('dialog'));
+    await question.getByRole('button', { name: 'Withdraw' }).click();
+    await page.getByText('Withdrawn', { exact: true }).first().waitFor();
+    const { page: phone } = await asClient(product.browser, link);
+    await phone.getByRole('heading', { name: 'Withdrawn' }).waitFor();
+    expect(await phone.getByRole('button', { name: /Accept|Decline/ }).count()).toBe(0);
+    expect(await violations(phone)).toEqual([]);
+  });
+
+  it('says that it was declined, with what the client said', async () => {
+    const { begin, send, page } = hands;
+    await begin('Bench that is too long');
+    const link = await send();
+    const { page: phone } = await asClient(product.browser, link);
+    await phone.getByRole('button', { name: 'Decline instead' }).click();
+    await phone.getByRole('textbox', { name: /Why, if you wish to say/ }).fill('It must fit the niche');
+    await phone.getByRole('button', { name: 'Decline the offer' }).click();
+    await phone.getByRole('heading', { name: 'Declined' }).waitFor();
+    expect(await violations(phone)).toEqual([]);
+    await page.reload();
+    await page.getByText('“It must fit the niche”').waitFor();
+  });
 });
 
-it('changes of a draft that are not saved come back, and lines are moved by keys', async () => {
-  const { page } = await workshop();
-  await beginFromSheet(page, 'Bench, unsaved');
-  await page.getByRole('button', { name: 'Add delivery' }).click();
-  await page.getByRole('textbox', { name: 'Price', exact: true }).fill('120');
-  await page.getByRole('button', { name: /^Move Delivery, place 2 of 2/ }).press('Alt+ArrowUp');
-  await page.getByRole('button', { name: /^Move Delivery, place 1 of 2/ }).waitFor();
-  page.on('dialog', (dialog) => void dialog.accept());
+it('a yes by phone is written down with what was chosen, and an addition to it is accepted by the client', async () => {
+  const { page, errors, begin, goToCell, type, press, save, send, column } = hands;
+  await begin('Bench, agreed by phone');
+  await send();
+  await page.getByRole('button', { name: 'The client accepted' }).click();
+  await page.getByRole('textbox', { name: 'Who accepted' }).fill('Ottoline Marsh (invented)');
+  await page.getByRole('textbox', { name: 'How' }).fill('by phone, in the morning');
+  await page.getByRole('button', { name: 'Write down that it is accepted' }).click();
+  await page.getByText('by phone, in the morning, as written down here', { exact: false }).waitFor();
+  const agreed = page.getByRole('region', { name: 'Agreed in all' });
+  const before = await agreed.textContent();
+
+  await page.getByRole('button', { name: 'Make an addition' }).click();
+  await page.getByText('Add a line first.').waitFor();
+  expect(await column('Lines', 0)).toEqual([]);
+  const title = page.getByRole('textbox', { name: 'Title' });
+  expect(await title.inputValue()).toBe('Addition to Bench, agreed by phone');
+  await title.fill('A drawer for gloves');
+  await goToCell(0, 'Line');
+  await type('Glove drawer');
+  await press('Tab', 'Tab', 'Tab');
+  await type('140');
+  await press('Enter');
+  await page
+    .getByRole('button', { name: /^total: .*working/ })
+    .first()
+    .waitFor();
+  await save();
+  const link = await send();
+  const { page: phone } = await asClient(product.browser, link);
+  await phone.getByRole('heading', { name: 'A drawer for gloves', level: 1 }).waitFor();
+  await phone.getByText('Glove drawer').first().waitFor();
+  await phone.getByRole('textbox', { name: 'Your name' }).fill('Ottoline Marsh (invented)');
+  await phone.getByRole('button', { name: /^Accept for/ }).click();
+  await phone.getByRole('heading', { name: 'Accepted' }).waitFor();
+
   await page.reload();
-  await page.getByText('These changes were made before and not saved.').waitFor();
-  await page.getByRole('button', { name: /^Move Delivery, place 1 of 2/ }).waitFor();
-  await page.getByRole('button', { name: 'Drop changes' }).click();
-  await page.getByRole('button', { name: /^Move Delivery/ }).waitFor({ state: 'detached' });
+  await agreed.getByText(/^Addition .*-A1, A drawer for gloves/).waitFor();
+  await page.getByRole('heading', { name: 'Bench, agreed by phone', level: 1 }).waitFor();
+  expect(await agreed.textContent()).not.toBe(before);
+  expect(errors).toEqual([]);
 });

@@ -241,6 +241,7 @@ export * from './users/user.ts';
 export * from './workshop/edit-workshop.ts';
 export * from './workshop/get-workshop.ts';
 export * from './workshop/letterhead.ts';
+export * from './workshop/new-cost-sheet.ts';
 export * from './workshop/number-pattern.ts';
 export * from './workshop/quoting-defaults.ts';
 export * from './workshop/tax-categories.ts';

@@ -8,15 +8,24 @@ import {
   SCALE_BASES,
 } from '@scantling/quoting';
 import { z } from 'zod';
+import { boundedDecimal } from '../bounded-decimal.ts';
 import type { WorkingOptions } from '../calculations/calculation.ts';
 import { pricePolicySchema, priceStepSchema } from '../cost-sheets/cost-sheet.ts';
-import { moneyText, nonNegativeDecimalText, positiveDecimalText, shareText } from '../decimal-text.ts';
+import { moneyText, shareText } from '../decimal-text.ts';
 import { currencySchema, figureId, figureTableSchema, sourceSchema } from '../figures.ts';
 import { givenName, recordId } from '../record.ts';
 
+const sizeMm = boundedDecimal({ digits: 6, places: 6, isPositive: true, example: '1600' });
+const pieceCount = boundedDecimal({ digits: 6, places: 6, isPositive: true, example: '6' });
+const askedHours = boundedDecimal({ digits: 6, places: 6, isPositive: true, example: '38' });
+const pastHours = boundedDecimal({ digits: 6, places: 18, example: '38' });
+const exponent = boundedDecimal({ digits: 1, places: 6, example: '0.7' });
+const factor = boundedDecimal({ digits: 4, places: 6, isPositive: true, example: '1.1' });
+const bandAbove = boundedDecimal({ digits: 4, places: 6, example: '0.3' });
+
 /** Overall sizes in mm. */
 export const overallSizeSchema = z
-  .strictObject({ length: positiveDecimalText, width: positiveDecimalText, height: positiveDecimalText })
+  .strictObject({ length: sizeMm, width: sizeMm, height: sizeMm })
   .meta({ id: 'OverallSize' });
 
 /** A piece that was costed, at one piece. */
@@ -25,8 +34,8 @@ export const pastPieceSchema = z
     id: recordId,
     name: givenName,
     size: overallSizeSchema.exactOptional(),
-    count: positiveDecimalText.exactOptional(),
-    hours: nonNegativeDecimalText,
+    count: pieceCount.exactOptional(),
+    hours: pastHours,
     /** Direct materials and consumables. */
     materials: moneyText,
     /** Hardware, bought-in components and subcontract. */
@@ -38,13 +47,13 @@ export const pastPieceSchema = z
     /** Freight and contingency. */
     other: moneyText,
     /** All the owner's hours, quoting, buying and delivery included. */
-    ownerHours: nonNegativeDecimalText,
+    ownerHours: pastHours,
     ownerLabour: moneyText,
     source: sourceSchema.exactOptional(),
   })
   .meta({ id: 'PastPiece' });
 
-const scaleRule = z.strictObject({ basis: z.enum(SCALE_BASES), exponent: nonNegativeDecimalText });
+const scaleRule = z.strictObject({ basis: z.enum(SCALE_BASES), exponent });
 
 /** The whole input of an early price; what is left out takes the defaults of `defaultScaling` and `DEFAULT_BAND`. */
 export const earlyPriceInputSchema: z.ZodType<EarlyPriceInput, EarlyPriceInput> = z
@@ -53,8 +62,8 @@ export const earlyPriceInputSchema: z.ZodType<EarlyPriceInput, EarlyPriceInput> 
     pieces: z.array(pastPieceSchema).min(1).max(8),
     asked: z.strictObject({
       size: overallSizeSchema.exactOptional(),
-      count: positiveDecimalText.exactOptional(),
-      hours: positiveDecimalText.exactOptional(),
+      count: pieceCount.exactOptional(),
+      hours: askedHours.exactOptional(),
     }),
     scaling: z
       .strictObject(
@@ -64,10 +73,8 @@ export const earlyPriceInputSchema: z.ZodType<EarlyPriceInput, EarlyPriceInput> 
         >,
       )
       .exactOptional(),
-    adjustment: z
-      .strictObject({ factor: positiveDecimalText, reason: z.string().trim().min(1).max(300) })
-      .exactOptional(),
-    band: z.strictObject({ below: shareText, above: nonNegativeDecimalText }).exactOptional(),
+    adjustment: z.strictObject({ factor, reason: z.string().trim().min(1).max(300) }).exactOptional(),
+    band: z.strictObject({ below: shareText, above: bandAbove }).exactOptional(),
     terms: z.strictObject({
       discount: shareText,
       policy: pricePolicySchema,

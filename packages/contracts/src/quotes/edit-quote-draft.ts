@@ -13,7 +13,7 @@ export const editQuoteDraft = defineContract({
   path: '/api/quote-revisions/:id',
   summary: 'Change a draft',
   description:
-    'The whole draft, with title, client and enquiry of its quote; the client stays once a revision has been sent. Lines from designs follow their cost sheets until the draft is sent.',
+    'The whole draft, with title, client and enquiry of its quote (the title of an addition is its own); the client stays once a revision has been sent. Lines from designs follow their cost sheets until the draft is sent.',
   tag: 'quotes',
   roles: MAKERS,
   params: recordParams,

@@ -49,6 +49,8 @@ const revisionFields = {
   revision: z.number().int(),
   /** Given at the first sending of its series. */
   number: z.string().nullable(),
+  /** An addition has one of its own; a revision of the quote has the quote's, once sent the one it was sent under. */
+  title: z.string(),
   /** As of today: expired is judged by the date of validity when it is read. */
   state: quoteStateSchema,
   sentAt: moment.nullable(),
@@ -67,7 +69,6 @@ export const revisionSummarySchema = z.strictObject(revisionFields).meta({ id: '
 export const quoteRevisionSchema = z
   .strictObject({
     ...revisionFields,
-    title: z.string(),
     clientId: recordId,
     clientName: z.string(),
     enquiryId: recordId.nullable(),
@@ -145,6 +146,7 @@ export const exampleRevisionSummary: z.input<typeof revisionSummarySchema> = {
   series: 0,
   revision: 1,
   number: 'Q-2026-0007',
+  title: 'Two benches for the hall',
   state: 'sent',
   sentAt: at,
   validUntil: '2026-03-31',
@@ -156,7 +158,6 @@ export const exampleRevisionSummary: z.input<typeof revisionSummarySchema> = {
 
 export const exampleRevision: z.input<typeof quoteRevisionSchema> = {
   ...exampleRevisionSummary,
-  title: 'Two benches for the hall',
   clientId,
   clientName: 'Greta Lindqvist (invented)',
   enquiryId: null,

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { boundedDecimal } from '../bounded-decimal.ts';
 import { moneyText, shareText } from '../decimal-text.ts';
 import { letterheadSchema } from './letterhead.ts';
+import { newCostSheetSchema } from './new-cost-sheet.ts';
 import { quotingDefaultsSchema } from './quoting-defaults.ts';
 
 const millimetres = boundedDecimal({ digits: 6, places: 6, example: '3.2' });
@@ -88,6 +89,7 @@ export const workshopSettingsSchema = z
      * grades are then of the other hours), or in labour rates, whose productive shares leave them out.
      */
     lostEnquiryHours: z.enum(LOST_ENQUIRY_HOMES).default('administration-pool'),
+    newCostSheet: newCostSheetSchema.prefault({}),
     letterhead: letterheadSchema.prefault({}),
     quoting: quotingDefaultsSchema.prefault({}),
   })

@@ -3,6 +3,7 @@ import { LENGTH_PLACES } from '@scantling/units';
 import type { BillProblem } from '../bill-of-materials/index.ts';
 import { type Formula, isFormula } from './formula.ts';
 import { FormulaError, UnresolvedNameError } from './formula-error.ts';
+import { lengthIn } from './length-in.ts';
 import { type ParameterValues, titled } from './size-parameters.ts';
 
 /** A field of a bill: where it stands, and what the cost sheet calls its leaf. */
@@ -69,7 +70,7 @@ export class BillSizer {
       if (least === 'above 0' ? value.lte(0) : value.lt(least) || value.gt(MOST)) {
         this.#tell(
           field.path,
-          `comes to ${value.toString()}, where ${least === 'above 0' ? 'more than 0' : `at least ${least}`} is wanted`,
+          `comes to ${wanted === 'length' ? lengthIn(this.#values.unit, value) : value.toString()}, where ${least === 'above 0' ? 'more than 0' : `at least ${least}`} is wanted`,
           'correct the formula, or the parameters it rests on',
         );
         return null;

@@ -1,5 +1,7 @@
-import { type Decimal, decimal } from '@scantling/decimals';
+import { type Decimal, type DecimalLike, decimal } from '@scantling/decimals';
+import type { LengthUnit } from '@scantling/units';
 import type { Formula } from './formula.ts';
+import { lengthIn } from './length-in.ts';
 
 export const PARAMETER_KINDS = ['length', 'count', 'number', 'material'] as const;
 export type ParameterKind = (typeof PARAMETER_KINDS)[number];
@@ -56,34 +58,42 @@ interface ValueFault {
   readonly mend: string;
 }
 
-/** What is wrong with a value of a parameter, or null. */
-export function valueFault(parameter: Parameter, text: string): ValueFault | null {
+/** What is wrong with a value of a parameter, or null; lengths are told in the design's unit. */
+export function valueFault(parameter: Parameter, text: string, unit: LengthUnit): ValueFault | null {
   if (parameter.kind === 'material') {
     const { choices = [] } = parameter;
     if (text === '') return { message: 'is empty', mend: 'choose a material' };
     if (choices.length === 0 || choices.includes(text)) return null;
     return { message: `is "${text}", which is none of its choices`, mend: `choose ${choices.join(', ')}` };
   }
-  if (!NUMBER.test(text)) return { message: `is "${text}", which is no number`, mend: wanted(parameter) };
-  return boundFault(parameter, decimal(text));
+  if (!NUMBER.test(text))
+    return { message: `is "${text}", which is no number`, mend: wanted(parameter, unit) };
+  return boundFault(parameter, decimal(text), unit);
+}
+
+function written({ kind }: Parameter, value: DecimalLike, unit: LengthUnit): string {
+  return kind === 'length' ? lengthIn(unit, value) : decimal(value).toString();
 }
 
 /** What is wrong with the number a parameter comes to, or null. */
-export function boundFault(parameter: Parameter, value: Decimal): ValueFault | null {
+export function boundFault(parameter: Parameter, value: Decimal, unit: LengthUnit): ValueFault | null {
   const { kind, least, greatest } = parameter;
-  const fault = (why: string) => ({ message: `is ${value.toString()}, ${why}`, mend: wanted(parameter) });
+  const told = (number: DecimalLike): string => written(parameter, number, unit);
+  const fault = (why: string) => ({ message: `is ${told(value)}, ${why}`, mend: wanted(parameter, unit) });
   if (kind === 'count' && !value.isInteger()) return fault('which is no whole number');
   if (value.lt(0) || (kind === 'length' && value.isZero())) return fault('which is too little');
-  if (least !== undefined && value.lt(least)) return fault(`less than ${least}`);
-  if (greatest !== undefined && value.gt(greatest)) return fault(`more than ${greatest}`);
+  if (least !== undefined && value.lt(least)) return fault(`less than ${told(least)}`);
+  if (greatest !== undefined && value.gt(greatest)) return fault(`more than ${told(greatest)}`);
   return null;
 }
 
-function wanted({ kind, least, greatest }: Parameter): string {
-  const what = kind === 'length' ? 'a length in mm' : kind === 'count' ? 'a whole number' : 'a number';
+function wanted(parameter: Parameter, unit: LengthUnit): string {
+  const { kind, least, greatest } = parameter;
+  const length = unit === 'in' ? 'a length in inches' : 'a length in mm';
+  const what = kind === 'length' ? length : kind === 'count' ? 'a whole number' : 'a number';
   const limits = [
-    ...(least === undefined ? [] : [`from ${least}`]),
-    ...(greatest === undefined ? [] : [`up to ${greatest}`]),
+    ...(least === undefined ? [] : [`from ${written(parameter, least, unit)}`]),
+    ...(greatest === undefined ? [] : [`up to ${written(parameter, greatest, unit)}`]),
   ];
   return ['enter', what, ...limits].join(' ');
 }

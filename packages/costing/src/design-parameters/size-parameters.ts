@@ -145,7 +145,7 @@ export class ParameterValues implements FormulaScope {
       field: `parameters.${index}.value`,
       source: { kind: 'bill-of-materials', text: 'parameter of the design' } as const,
     };
-    const fault = valueFault(parameter, text);
+    const fault = valueFault(parameter, text, this.unit);
     if (fault !== null) {
       this.#tell(field, fault.message, fault.mend);
       return nothing;
@@ -169,7 +169,7 @@ export class ParameterValues implements FormulaScope {
     this.#working.push(id);
     try {
       const measure = this.workOut(formula, kind === 'length' ? 'length' : 'number');
-      const fault = boundFault(parameter, measure.value);
+      const fault = boundFault(parameter, measure.value, this.unit);
       if (fault === null) {
         const figure = { ...titled(label, measure), note: formula };
         return { parameter, value: figure.value.toString(), figure };

@@ -46,7 +46,7 @@ const eventSchema = z.discriminatedUnion('act', [
   }),
   z.strictObject({ ...when, act: z.literal('decline'), reason: z.string() }),
   z.strictObject({ ...when, act: z.literal('revise'), discount: discountSchema }),
-  z.strictObject({ ...when, act: z.literal('add'), lines: z.array(lineSchema) }),
+  z.strictObject({ ...when, act: z.literal('add'), title: z.string(), lines: z.array(lineSchema) }),
 ]);
 const quotesSchema = z.array(
   z.strictObject({
@@ -147,7 +147,8 @@ async function happen(
       const { draft: original } = await findRevision(transaction, id, today);
       const lines = event.lines.map((line) => readLine(line, entry));
       const draft = { ...startAddition(original), lines };
-      return addAddition(transaction, { quoteId: at.quoteId, today }, { draft }, { createdBy });
+      const given = { title: event.title, draft };
+      return addAddition(transaction, { quoteId: at.quoteId, today }, given, { createdBy });
     }
   }
 }

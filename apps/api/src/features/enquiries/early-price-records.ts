@@ -5,9 +5,12 @@ import {
   type KeptEarlyPrice,
   type keepEarlyPrice,
   keptEarlyPriceSchema,
+  type WorkedEarlyPrice,
   workedEarlyPriceSchema,
   workOutEarlyPrice,
 } from '@scantling/contracts';
+import { CostingInputError } from '@scantling/costing';
+import { decimal } from '@scantling/decimals';
 import type { z } from 'zod';
 import type { Database } from '../../database/connect.ts';
 import type { EnquiryEarlyPrice, Prisma } from '../../generated/prisma/client.ts';
@@ -67,6 +70,26 @@ export async function findEarlyPrice(
 
 type Given = BodyOf<typeof keepEarlyPrice> & { readonly createdBy: string; readonly givenOn: Date };
 
+/** Worked out, with errors named below the field that holds the input. @throws CostingInputError */
+function workedWithin(field: string, input: Given['input']): WorkedEarlyPrice {
+  try {
+    return workOutEarlyPrice(input, { withDerivations: true });
+  } catch (error) {
+    if (!(error instanceof CostingInputError)) throw error;
+    throw new CostingInputError(`${field}.${error.field}`, error.reason, error.mend);
+  }
+}
+
+/** Kept with 12 digits before the point. @throws RequestProblem input-invalid */
+function keptAmount(text: string): string {
+  if (decimal(text).abs().lt('1e12')) return text;
+  throw fieldProblem(
+    'input.asked',
+    'makes a price of more than 12 digits, which cannot be kept',
+    'Correct the size, count or hours, the exponents, or the adjustment.',
+  );
+}
+
 /**
  * Works it out and keeps it for good, under the next number of its enquiry.
  * @throws RequestProblem not-found; CostingInputError naming the field within `input`
@@ -81,8 +104,8 @@ export async function addEarlyPrice(
     unknown[]
   >`SELECT id FROM "Enquiry" WHERE id = ${enquiryId} FOR UPDATE`;
   if (found.length === 0) throw notFound('enquiry');
-  const worked = workOutEarlyPrice(input, { withDerivations: true });
-  const amount = (id: string) => worked.figures[id]?.value ?? '0';
+  const worked = workedWithin('input', input);
+  const amount = (id: string) => keptAmount(worked.figures[id]?.value ?? '0');
   const last = await transaction.enquiryEarlyPrice.aggregate({
     where: { enquiryId },
     _max: { number: true },

@@ -105,6 +105,7 @@ describe('an addition', () => {
     const before = await test.database.quoteRevision.findUniqueOrThrow({ where: { id: original.id } });
     const { body: draft } = await postAs(test, `/api/quotes/${original.quoteId}/additions`, {}).expect(201);
     expect(draft).toMatchObject({ kind: 'addition', series: 1, revision: 1, draft: { lines: [] } });
+    expect(draft.title).toBe('Addition to With an addition');
     const line = {
       kind: 'free',
       id: 'drawer',
@@ -143,6 +144,38 @@ describe('an addition', () => {
     expect(await test.database.quoteRevision.findUniqueOrThrow({ where: { id: original.id } })).toEqual(
       before,
     );
+  });
+});
+
+describe('the title of an addition', () => {
+  it('is its own on paper, in the mail and in the list, and leaves the quote its title', async () => {
+    const original = await sendQuote(test, 'Shelves for the hall');
+    await byHand(original.id, original.version).expect(200);
+    const begun = { title: 'A drawer for gloves' };
+    const { body: draft } = await postAs(test, `/api/quotes/${original.quoteId}/additions`, begun).expect(
+      201,
+    );
+    const { body: named } = await fillDraft(test, draft.id, {});
+    expect(named.title).toBe('A drawer for gloves');
+    const { body: renamed } = await test.request
+      .put(`/api/quote-revisions/${draft.id}`)
+      .set({ ...test.as('maker'), 'if-match': `"${named.version}"` })
+      .send({ title: 'Two drawers', clientId: named.clientId, enquiryId: null, draft: named.draft })
+      .expect(200);
+    const addition = await sendDraft(test, draft.id, renamed.version);
+    expect((await test.request.get(addition.link)).body.document.title).toBe('Two drawers');
+    const { body: quote } = await get(`/api/quotes/${original.quoteId}`).expect(200);
+    expect(quote.title).toBe('Shelves for the hall');
+    expect(quote.revisions.map(({ title }: { title: string }) => title).sort()).toEqual([
+      'Shelves for the hall',
+      'Two drawers',
+    ]);
+    const mail = await test.database.outboxMail.findFirst({
+      where: { subject: { contains: 'Two drawers' } },
+    });
+    expect(mail?.subject).toContain(`${original.number}-A1`);
+    const { body: revised } = await postAs(test, `/api/quote-revisions/${draft.id}/revise`).expect(201);
+    expect(revised.title).toBe('Two drawers');
   });
 });
 

@@ -70,7 +70,7 @@ export async function findQuote(database: Access, id: string, today: string): Pr
   const summary = toQuoteSummary(row, currency, today);
   return {
     ...summary,
-    revisions: row.revisions.map((one) => toRevisionSummary(one, today)),
+    revisions: row.revisions.map((one) => toRevisionSummary(one, row, today)),
     contract: contractOf(row, summary),
   };
 }

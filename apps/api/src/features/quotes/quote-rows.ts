@@ -23,6 +23,7 @@ const SHORT = {
   series: true,
   revision: true,
   number: true,
+  title: true,
   state: true,
   sentAt: true,
   validUntil: true,
@@ -57,7 +58,16 @@ export function stateOf(row: { state: string; validUntil: Date | null }, today: 
   return quoteStateOn(storedStateSchema.parse(row.state), validUntil, today);
 }
 
-export function toRevisionSummary(row: ShortRevision, today: string): z.output<typeof revisionSummarySchema> {
+/** The title of a revision: its own, as additions have and whatever was sent, else its quote's. */
+export function titleOf(row: { title: string | null }, quote: { title: string }): string {
+  return row.title ?? quote.title;
+}
+
+export function toRevisionSummary(
+  row: ShortRevision,
+  quote: { title: string },
+  today: string,
+): z.output<typeof revisionSummarySchema> {
   return {
     id: row.id,
     quoteId: row.quoteId,
@@ -65,6 +75,7 @@ export function toRevisionSummary(row: ShortRevision, today: string): z.output<t
     series: row.series,
     revision: row.revision,
     number: row.number,
+    title: titleOf(row, quote),
     state: stateOf(row, today),
     sentAt: row.sentAt?.toISOString() ?? null,
     validUntil: row.validUntil === null ? null : dayOf(row.validUntil),
@@ -77,8 +88,7 @@ export function toRevisionSummary(row: ShortRevision, today: string): z.output<t
 
 export function toRevision(row: RevisionRow, today: string): QuoteRevisionAnswer {
   return {
-    ...toRevisionSummary(row, today),
-    title: row.title ?? row.quote.title,
+    ...toRevisionSummary(row, row.quote, today),
     clientId: row.quote.clientId,
     clientName: row.quote.client.name,
     enquiryId: row.quote.enquiryId,
@@ -106,7 +116,7 @@ export function toQuoteSummary(
 ): z.output<typeof quoteSummarySchema> {
   const current = row.revisions.find(({ id }) => id === row.currentId) ?? row.revisions[0];
   if (current === undefined) throw new TypeError(`quote ${row.id} has no revision`);
-  const { id: currentRevisionId, state, total, validUntil, sentAt } = toRevisionSummary(current, today);
+  const { id: currentRevisionId, state, total, validUntil, sentAt } = toRevisionSummary(current, row, today);
   const { id, title, clientId, enquiryId, number, isDemo, version } = row;
   return {
     id,

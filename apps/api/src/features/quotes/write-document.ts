@@ -6,7 +6,7 @@ import { fieldProblem } from '../../problems/request-problem.ts';
 import { readWorkshop } from '../../shop/workshop-record.ts';
 import { daysAfter, documentWorkshop } from './client-facts.ts';
 import { freezeWorking } from './frozen-working.ts';
-import { dayOf, type RevisionRow } from './quote-rows.ts';
+import { dayOf, type RevisionRow, titleOf } from './quote-rows.ts';
 import { requirePriced } from './unpriced-lines.ts';
 import { workDraft } from './work-draft.ts';
 
@@ -57,13 +57,13 @@ async function unnumbered(database: Access, row: RevisionRow, now: Date) {
   requirePriced(draft, worked.costed);
   const workshop = await readWorkshop(database);
   const original = await addsTo(database, row);
-  const { client, title } = row.quote;
+  const { client } = row.quote;
   const numbered = (number: string): ClientDocument =>
     clientDocument(draft, worked.totals, {
       kind: row.series === 0 ? 'quote' : 'addition',
       number,
       revision: row.revision,
-      title,
+      title: titleOf(row, row.quote),
       sentOn: today,
       validUntil: daysAfter(today, draft.validDays),
       workshop: documentWorkshop(workshop),

@@ -73,8 +73,10 @@ export async function changeDraft(
       'cannot change: the client has been sent this quote',
       'Begin a quote of its own for another client.',
     );
-  await transaction.quote.update({ where: { id: row.quoteId }, data: { title, clientId, enquiryId } });
-  await changeRevision(transaction, row, { draft: asJson(draft) });
+  const isAddition = row.kind === 'addition';
+  const ofQuote = isAddition ? { clientId, enquiryId } : { title, clientId, enquiryId };
+  await transaction.quote.update({ where: { id: row.quoteId }, data: ofQuote });
+  await changeRevision(transaction, row, { draft: asJson(draft), ...(isAddition ? { title } : {}) });
 }
 
 /** Removes a draft; a quote of which nothing is left goes along. @throws QuoteStateError, RequestProblem version-stale */
@@ -108,6 +110,7 @@ export async function addRevision(
   const row = await lockRevision(transaction, where.id);
   nextState(row, 'revise', where.today);
   const { quoteId, kind, series } = row;
+  const title = kind === 'addition' ? row.title : null;
   const accepted = await transaction.quoteRevision.count({ where: { quoteId, series, state: 'accepted' } });
   if (accepted > 0) throw new QuoteStateError('accepted', 'revise');
   const waiting = await waitingDraft(transaction, row);
@@ -118,7 +121,7 @@ export async function addRevision(
   });
   const revision = (newest._max.revision ?? 0) + 1;
   const { id } = await transaction.quoteRevision.create({
-    data: { quoteId, kind, series, revision, draft: asJson(row.draft), createdBy },
+    data: { quoteId, kind, series, revision, title, draft: asJson(row.draft), createdBy },
   });
   await settleQuote(transaction, quoteId);
   return id;
@@ -128,11 +131,14 @@ export async function addRevision(
 export async function addAddition(
   transaction: Access,
   where: { quoteId: string; today: string },
-  given: { draft?: QuoteDraft | undefined },
+  given: { title?: string | undefined; draft?: QuoteDraft | undefined },
   { createdBy }: By,
 ): Promise<string> {
   const { quoteId } = where;
-  const quote = await transaction.quote.findUnique({ where: { id: quoteId }, select: { currentId: true } });
+  const quote = await transaction.quote.findUnique({
+    where: { id: quoteId },
+    select: { currentId: true, title: true },
+  });
   if (quote?.currentId == null) throw notFound('quote');
   const current = await lockRevision(transaction, quote.currentId);
   nextState(current, 'add', where.today);
@@ -147,8 +153,9 @@ export async function addAddition(
     );
   const last = await transaction.quoteRevision.aggregate({ where: { quoteId }, _max: { series: true } });
   const series = (last._max.series ?? 0) + 1;
+  const title = given.title ?? `Addition to ${quote.title}`.slice(0, 200);
   const { id } = await transaction.quoteRevision.create({
-    data: { quoteId, kind: 'addition', series, revision: 1, draft: asJson(draft), createdBy },
+    data: { quoteId, kind: 'addition', series, revision: 1, title, draft: asJson(draft), createdBy },
   });
   await settleQuote(transaction, quoteId);
   return id;

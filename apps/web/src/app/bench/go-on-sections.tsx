@@ -6,8 +6,11 @@ import { Section } from '../../components/sheet.tsx';
 import { costSheetsQuery } from '../../features/cost-sheets/api/list-cost-sheets.ts';
 import { openImportsQuery } from '../../features/price-lists/api/price-import-calls.ts';
 import { standOf } from '../../features/price-lists/components/import-words.ts';
+import { quotesQuery } from '../../features/quotes/api/list-quotes.ts';
 import { callApi } from '../../lib/api-client.ts';
+import { daysLeftWords } from '../../lib/days-left.ts';
 import { localMoment } from '../../lib/local-moment.ts';
+import { localToday } from '../../lib/local-today.ts';
 import { newestChanged } from './newest-changed.ts';
 import './bench.css';
 
@@ -66,6 +69,40 @@ function OpenImports() {
   );
 }
 
+function WaitingQuotes() {
+  const { data, error, isError, refetch } = useQuery(quotesQuery({ state: 'sent' }));
+  if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
+  if (data === undefined || data.length === 0) return null;
+  const today = localToday();
+  const soonest = data.toSorted((left, right) =>
+    (left.validUntil ?? '').localeCompare(right.validUntil ?? ''),
+  );
+  return (
+    <Section title="Quotes waiting for an answer" note="the one that runs out first on top">
+      <ul className="go-on-list">
+        {soonest.slice(0, MOST_SHOWN).map(({ id, title, clientName, validUntil }) => (
+          <li key={id}>
+            <Link to="/quotes/$quoteId" params={{ quoteId: id }}>
+              {title}
+            </Link>
+            <span>{clientName}</span>
+            <span className="go-on-moment">
+              {validUntil === null ? '' : daysLeftWords(today, validUntil)}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {data.length > MOST_SHOWN && (
+        <p>
+          <Link to="/quotes" search={{ state: 'sent' }}>
+            All {data.length} that wait
+          </Link>
+        </p>
+      )}
+    </Section>
+  );
+}
+
 function WaitingEnquiries() {
   const { data, error, isError, refetch } = useQuery(waitingEnquiriesQuery);
   if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
@@ -98,6 +135,7 @@ export function GoOnSections() {
     <div className="go-on">
       <RecentCostSheets />
       <div>
+        <WaitingQuotes />
         <WaitingEnquiries />
         <OpenImports />
       </div>

@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { Choice } from '../choice-list.tsx';
 import type { FieldMessage } from '../field.tsx';
 
@@ -18,9 +19,9 @@ export interface EditColumn {
   readonly header: string;
   /**
    * `choice`: one of a list; `choices`: several, with spaces between; `details`: shows what has no column and opens the
-   * row's form.
+   * row's form; `worked`: shows what is worked out about the row, and is typed into by nobody.
    */
-  readonly kind: 'text' | 'choice' | 'choices' | 'yes-no' | 'details';
+  readonly kind: 'text' | 'choice' | 'choices' | 'yes-no' | 'details' | 'worked';
   readonly isNumeric?: boolean;
   /** px */
   readonly width: number;
@@ -28,8 +29,10 @@ export interface EditColumn {
   readonly choices?: readonly Choice[];
   /** How a typed or pasted text is read; texts that cannot be read are kept as they are, with the error shown. */
   readonly read: (text: string) => CellReading;
-  /** For `details`. */
+  /** For `details` and `worked`: its text, as it is copied. */
   readonly shown?: (row: GridRow) => string;
+  /** For `worked`: what is drawn instead of the text, such as a figure that opens its working. */
+  readonly render?: (row: GridRow) => ReactNode;
   /** The column as it is in one row, where rows differ in what they hold; undefined: the empty row at the end. */
   readonly inRow?: (row: GridRow | undefined) => EditColumn;
 }
@@ -44,24 +47,29 @@ export function columnIn(column: EditColumn, row: GridRow | undefined): EditColu
   return column.inRow?.(row) ?? column;
 }
 
+/** Nothing can be put into its cells. */
+const isShownOnly = ({ kind }: EditColumn): boolean => kind === 'details' || kind === 'worked';
+
 export function cellText(row: GridRow, column: EditColumn): string {
   return row.cells[column.id] ?? '';
 }
 
 /** The cell as it is shown and copied. */
 export function shownText(row: GridRow, column: EditColumn): string {
-  if (column.kind === 'details') return column.shown?.(row) ?? '';
+  const own = columnIn(column, row);
+  if (isShownOnly(own)) return own.shown?.(row) ?? '';
   const text = cellText(row, column);
-  const { kind, choices } = columnIn(column, row);
+  const { kind, choices } = own;
   if (kind !== 'choice') return text;
   return choices?.find(({ id }) => id === text)?.label ?? text;
 }
 
 /** The row with a text put into a column, written the column's own way where it can be read. */
 export function withText(row: GridRow, column: EditColumn, typed: string): GridRow {
-  if (column.kind === 'details') return row;
+  const own = columnIn(column, row);
+  if (isShownOnly(own)) return row;
   const text = typed.trim();
-  const reading = text === '' ? { text } : columnIn(column, row).read(text);
+  const reading = text === '' ? { text } : own.read(text);
   return { ...row, cells: { ...row.cells, [column.id]: 'error' in reading ? text : reading.text } };
 }
 

@@ -12,6 +12,7 @@ import { EditHead, EditRow } from './edit-rows.tsx';
 import { type GridUndo, gridEdits } from './grid-edits.ts';
 import { GridFoot } from './grid-foot.tsx';
 import { useOpenCell } from './use-open-cell.ts';
+import { useRowDrag } from './use-row-drag.ts';
 import '../data-table/data-table.css';
 import '../choice-list.css';
 import './edit-grid.css';
@@ -34,6 +35,8 @@ export interface EditGridProps {
   readonly asideAt?: (row: GridRow, column: string) => CellAside | undefined;
   readonly undo: GridUndo;
   readonly isReadOnly?: boolean;
+  /** Rows can be dragged by a handle; for lists whose order others see. */
+  readonly hasHandles?: boolean;
   /** Opens the form of one row. */
   readonly onDetails?: (row: GridRow) => void;
 }
@@ -55,7 +58,8 @@ export function EditGrid(props: EditGridProps) {
   const grid = useGridFocus(tableRef, { rows: count, columns: columns.length }, reveal);
   const { position } = grid;
   const here = rows[position.row];
-  const column = columns[position.column];
+  const found = columns[position.column];
+  const column = found && columnIn(found, here);
   const edits = gridEdits({
     rows,
     columns,
@@ -84,6 +88,8 @@ export function EditGrid(props: EditGridProps) {
     const isSign = event.key.length === 1 && (isPlain || event.getModifierState('AltGraph'));
     if (event.key === 'Tab') return cell.tab(position, event.shiftKey ? -1 : 1);
     if (edits.byKeys(event)) return true;
+    // Keys belong to the control that such a cell holds.
+    if (column?.kind === 'worked') return false;
     if (event.key === 'F2' || (event.key === 'Enter' && isPlain)) cell.begin(position);
     else if (isPlain && (event.key === 'Delete' || event.key === 'Backspace')) edits.clear();
     else if (event.key === ' ' && column?.kind === 'yes-no') edits.toggle();
@@ -113,6 +119,7 @@ export function EditGrid(props: EditGridProps) {
     const cell = target instanceof Element ? target.closest<HTMLElement>('[data-row][data-column]') : null;
     return cell && { row: Number(cell.dataset.row), column: Number(cell.dataset.column) };
   };
+  const drag = useRowDrag(edits.moveTo);
   const openRow = open ? rows[open.row] : undefined;
   const opened = open && columns[open.column];
   const openColumn = opened && columnIn(opened, openRow);
@@ -203,6 +210,7 @@ export function EditGrid(props: EditGridProps) {
                   asideAt={props.asideAt}
                   newText={`New ${props.one}`}
                   open={open?.row === index ? { column: open.column, editor } : null}
+                  drag={row && props.hasHandles && !isReadOnly ? drag.of(index) : null}
                 />
               );
             })}

@@ -3,7 +3,8 @@ import { cellMarks } from '../data-table/cell-marks.ts';
 import type { GridArea } from '../data-table/grid-position.ts';
 import type { FieldMessage } from '../field.tsx';
 import { CellHanging } from './cell-hanging.tsx';
-import { type CellAside, type EditColumn, type GridRow, shownText } from './edit-column.ts';
+import { type CellAside, columnIn, type EditColumn, type GridRow, shownText } from './edit-column.ts';
+import type { RowDrag } from './use-row-drag.ts';
 import './edit-grid.css';
 
 export function EditHead({ columns }: { readonly columns: readonly EditColumn[] }) {
@@ -38,12 +39,22 @@ interface EditRowProps {
   readonly newText: string;
   /** The editor of the cell that is open, and its column. */
   readonly open: { readonly column: number; readonly editor: ReactNode } | null;
+  /** Null: the row stays where it is. */
+  readonly drag: RowDrag | null;
 }
 
 export function EditRow(props: EditRowProps) {
-  const { row, index, columns, area, open } = props;
+  const { row, index, columns, area, open, drag } = props;
   return (
-    <tr aria-rowindex={index + 2} data-is-current={props.focused === null ? undefined : ''}>
+    <tr
+      aria-rowindex={index + 2}
+      data-is-current={props.focused === null ? undefined : ''}
+      data-is-over={drag?.isOver ? '' : undefined}
+      onDragStart={drag?.onStart}
+      onDragEnd={drag?.onEnd}
+      onDragOver={drag?.onOver}
+      onDrop={drag?.onDrop}
+    >
       {columns.map((column, at) => {
         const Cell = at === 0 ? 'th' : 'td';
         const error = row && props.errorAt(row, column.id);
@@ -55,14 +66,16 @@ export function EditRow(props: EditRowProps) {
             key={column.id}
             {...cellMarks(index, at, column, area)}
             data-is-open={isOpen ? '' : undefined}
+            aria-readonly={row && columnIn(column, row).kind === 'worked' ? true : undefined}
             aria-invalid={error ? true : undefined}
             aria-describedby={message}
           >
+            {at === 0 && drag && !isOpen && <span className="row-handle" draggable title="Drag the row" />}
             {isOpen
               ? open.editor
               : row
-                ? withAside(shownText(row, column), aside)
-                : at === 0 && <EmptyWords text={props.newText} />}
+                ? cellContent(row, column, aside)
+                : at === 0 && newWords(props.newText)}
             {aside && !error && props.focused === at && <AsideNote note={aside.note} />}
             {error && <CellError id={message} error={error} isShown={props.focused === at && !isOpen} />}
           </Cell>
@@ -72,8 +85,13 @@ export function EditRow(props: EditRowProps) {
   );
 }
 
-function EmptyWords({ text }: { readonly text: string }) {
+function newWords(text: string): ReactNode {
   return <span className="edit-new">{text}</span>;
+}
+
+function cellContent(row: GridRow, column: EditColumn, aside: CellAside | undefined): ReactNode {
+  const { render } = columnIn(column, row);
+  return render ? render(row) : withAside(shownText(row, column), aside);
 }
 
 function withAside(text: string, aside: CellAside | undefined): ReactNode {

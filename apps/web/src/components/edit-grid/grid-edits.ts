@@ -3,7 +3,7 @@ import { cellText, type EditColumn, type GridRow, withText } from './edit-column
 import { cleared, filledDown, filledRight } from './fill-cells.ts';
 import type { GridAct } from './grid-acts.tsx';
 import { pasted } from './paste-block.ts';
-import { duplicated, inserted, movedBy, removed } from './row-edits.ts';
+import { duplicated, inserted, movedBy, movedTo, removed } from './row-edits.ts';
 
 /** Steps back and forth, over whatever the screen keeps together. */
 export interface GridUndo {
@@ -31,6 +31,8 @@ export interface GridEdits {
   readonly toggle: () => void;
   readonly clear: () => void;
   readonly paste: (block: readonly (readonly string[])[]) => void;
+  /** One row to another place, as by dragging. */
+  readonly moveTo: (from: number, to: number) => void;
   readonly acts: readonly GridAct[];
   /** Does what the keys stand for; false where they stand for nothing here. */
   readonly byKeys: (event: React.KeyboardEvent) => boolean;
@@ -145,6 +147,10 @@ export function gridEdits(state: GridState): GridEdits {
       const beyond = left === 0 ? '' : ` ${left} ${left === 1 ? 'column' : 'columns'} found no place.`;
       done(taken.rows, `${rowsIn(taken.area.bottom - taken.area.top + 1)} pasted.${beyond}`);
       goTo({ row: taken.area.top, column: taken.area.left });
+    },
+    moveTo: (from, to) => {
+      done(movedTo(rows, from, to), `Moved to place ${to + 1}.`);
+      goTo({ row: to, column: 0 });
     },
     acts: listed,
     byKeys,

@@ -10,7 +10,7 @@ import {
 } from './edit-column.ts';
 import { cleared, filledDown, filledRight } from './fill-cells.ts';
 import { pasted } from './paste-block.ts';
-import { duplicated, inserted, movedBy, removed } from './row-edits.ts';
+import { duplicated, inserted, movedBy, movedTo, removed } from './row-edits.ts';
 
 const COLOURS = [
   { id: 'r', label: 'red', note: 'warm' },
@@ -117,6 +117,38 @@ describe('rows', () => {
     expect(keys(movedBy(ROWS, { top: 2, bottom: 2 }, -1))).toBe('132');
     expect(movedBy(ROWS, { top: 0, bottom: 0 }, -1)).toBe(ROWS);
     expect(movedBy(ROWS, { top: 1, bottom: 2 }, 1)).toBe(ROWS);
+    expect(keys(movedTo(ROWS, 0, 2))).toBe('231');
+    expect(keys(movedTo(ROWS, 2, 0))).toBe('312');
+    for (const [from, to] of [
+      [1, 1],
+      [0, 3],
+      [3, 0],
+      [0, -1],
+    ] as const)
+      expect(movedTo(ROWS, from, to)).toBe(ROWS);
+  });
+
+  it('take nothing into a cell that is worked out, in a whole column or in some rows', () => {
+    const [name, count] = COLUMNS;
+    if (name === undefined || count === undefined) throw new Error('columns are missing');
+    const sum: EditColumn = { ...count, kind: 'worked', shown: ({ cells }) => `${cells.count} in all` };
+    expect(withText(row('1', 'a', '10'), sum, '99').cells.count).toBe('10');
+    expect(shownText(row('1', 'a', '10'), sum)).toBe('10 in all');
+    const inSome: EditColumn = { ...count, inRow: (one) => (one?.cells.name === 'a' ? sum : count) };
+    const columns = [name, inSome];
+    const { rows } = pasted(
+      ROWS,
+      at(0, 0),
+      [
+        ['a', '1'],
+        ['b', '2'],
+      ],
+      columns,
+      freshRow,
+    );
+    expect(rows.map(({ cells }) => cells.count)).toEqual(['10', '2', '30']);
+    const copied = rows.map((one) => shownText(one, inSome));
+    expect(copied).toEqual(['10 in all', '2', '30']);
   });
 });
 

@@ -27,3 +27,10 @@ export function movedBy(rows: Rows, { top, bottom }: Span, by: -1 | 1): Rows {
   const span = rows.slice(top, bottom + 1);
   return inserted(removed(rows, { top, bottom }), top + by, span);
 }
+
+/** The row taken from one place and put in another, the others closing up; at its own place nothing moves. */
+export function movedTo(rows: Rows, from: number, to: number): Rows {
+  const row = rows[from];
+  if (row === undefined || from === to || to < 0 || to >= rows.length) return rows;
+  return inserted(removed(rows, { top: from, bottom: from }), to, [row]);
+}

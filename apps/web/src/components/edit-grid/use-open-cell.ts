@@ -1,7 +1,7 @@
 import { useRef, useState } from 'react';
 import type { GridPosition } from '../data-table/grid-position.ts';
 import type { AfterEdit } from './cell-editor.tsx';
-import { cellText, type EditColumn, type GridRow } from './edit-column.ts';
+import { cellText, columnIn, type EditColumn, type GridRow } from './edit-column.ts';
 
 interface OpenCell extends GridPosition {
   /** What is typed so far. */
@@ -40,9 +40,10 @@ export function useOpenCell({ rows, columns, count, goTo, put, toggle, onDetails
   const tabbedFrom = useRef<number | null>(null);
 
   const begin = (at: GridPosition, typed?: string): void => {
-    const column = columns[at.column];
     const row = rows[at.row];
-    if (column === undefined || at.row < 0) return;
+    const found = columns[at.column];
+    const column = found && columnIn(found, row);
+    if (column === undefined || at.row < 0 || column.kind === 'worked') return;
     if (column.kind === 'details') {
       if (row) onDetails?.(row);
     } else if (column.kind === 'yes-no' && typed === undefined) toggle();

@@ -38,8 +38,8 @@ export function RemoveAct({
         actions={
           <>
             <Button onPress={() => setIsOpen(false)}>Keep it</Button>
-            <Button look="danger" isPending={isPending} pendingText="Removing ..." onPress={onRemove}>
-              Remove
+            <Button look="danger" isPending={isPending} pendingText="Wait ..." onPress={onRemove}>
+              {act}
             </Button>
           </>
         }

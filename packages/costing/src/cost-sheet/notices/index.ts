@@ -3,6 +3,7 @@ import { belowMinimumOrder } from './below-minimum-order.ts';
 import { late } from './late.ts';
 import { noActualOverhead } from './no-actual-overhead.ts';
 import { noDensity } from './no-density.ts';
+import { noMargin } from './no-margin.ts';
 import { noPrice } from './no-price.ts';
 import type { NoticedColumn, NoticeRule, SheetNotice } from './notice.ts';
 import { priceOld } from './price-old.ts';
@@ -26,6 +27,7 @@ const RULES: readonly NoticeRule[] = [
   belowMinimumOrder,
   priceOld,
   noActualOverhead,
+  noMargin,
   noDensity,
   selfHeatingRags,
 ];

@@ -10,6 +10,7 @@ export const NOTICE_KINDS = [
   'late',
   'below-minimum-order',
   'no-actual-overhead',
+  'no-margin',
   'no-density',
   'self-heating-rags',
 ] as const;

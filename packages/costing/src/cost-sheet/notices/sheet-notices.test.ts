@@ -54,6 +54,11 @@ const CASES: Record<
     about: 'Workshop',
     says: /recovered as planned/,
   },
+  'no-margin': {
+    sheet: { terms: { ...sampleSheet.terms, policy: { kind: 'markup', markup: '0.0' } } },
+    about: 'what new cost sheets start with',
+    says: /rests on a markup of 0 %: it brings back the costs/,
+  },
   'no-density': {
     sheet: { materials: [oakWithoutDensity, sampleScrew] },
     about: 'OAK-4',

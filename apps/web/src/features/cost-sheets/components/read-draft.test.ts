@@ -4,6 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { readDraft } from './read-draft.ts';
 import { draftOf, newDraft } from './sheet-draft.ts';
 
+const STARTING = { policy: 'margin', share: '0', contingency: '0' } as const;
+
 const { title, designId, clientId, basis, onDate, quantities } = costSheetSchema.parse(exampleCostSheet);
 const sheet = {
   title,
@@ -62,7 +64,20 @@ describe('a cost sheet in its form', () => {
     for (const { mend } of errors) expect(mend).not.toBe('');
   });
 
+  it('starts a new sheet with the workshop’s margin or markup and contingency', () => {
+    const terms = { policy: 'markup', share: '0.45', contingency: '0.05' } as const;
+    const draft = { ...newDraft('0193f6a0-7c11-7000-8000-000000000010', terms), title: 'Stool' };
+    expect([draft.policy, draft.markup, draft.margin, draft.contingency]).toEqual(['markup', '45', '', '5']);
+    expect(readDraft(draft).body?.terms).toMatchObject({
+      contingency: '0.05',
+      policy: { kind: 'markup', markup: '0.45' },
+    });
+  });
+
   it('asks a new sheet for a title and a design', () => {
-    expect(readDraft(newDraft(null)).errors.map(({ field }) => field)).toEqual(['title', 'designId']);
+    expect(readDraft(newDraft(null, STARTING)).errors.map(({ field }) => field)).toEqual([
+      'title',
+      'designId',
+    ]);
   });
 });

@@ -1,3 +1,4 @@
+import type { NewCostSheetTerms } from '@scantling/contracts';
 import type { CostingBasis, CostTerms, EnteredPer, OverheadAt, PricePolicy } from '@scantling/costing';
 import { toPercent } from '../../../lib/percent.ts';
 import type { CostSheetBody } from '../api/create-cost-sheet.ts';
@@ -98,8 +99,11 @@ export function draftOf(sheet: CostSheetBody): SheetDraft {
   };
 }
 
-/** A form for a new sheet. It starts without hours, freight or margin: those are the maker's to say. */
-export function newDraft(designId: string | null): SheetDraft {
+/** A form for a new sheet, with the workshop's margin or markup and contingency; hours and freight are the maker's to say. */
+export function newDraft(
+  designId: string | null,
+  { policy, share, contingency }: NewCostSheetTerms,
+): SheetDraft {
   return {
     title: '',
     designId,
@@ -110,14 +114,14 @@ export function newDraft(designId: string | null): SheetDraft {
     promisedDate: '',
     overheadAt: 'planned',
     freight: '0',
-    contingency: '0',
+    contingency: toPercent(contingency),
     quotingHours: '0',
     buyingHours: '0',
     deliveryHours: '0',
     discount: '0',
-    policy: 'margin',
+    policy,
     ...NO_POLICY,
-    margin: '0',
+    [policy]: toPercent(share),
     stepTo: '',
     stepDirection: 'up',
   };

@@ -2,6 +2,7 @@ import { isFormula, type Parameter } from '@scantling/costing';
 import { formatLength, type LengthSystem } from '@scantling/units';
 import type { Choice } from '../../../components/choice-list.tsx';
 import { type CellReading, choiceNamed, type EditColumn } from '../../../components/edit-grid/edit-column.ts';
+import { readYesNo } from '../../../components/edit-grid/read-yes-no.ts';
 import { lengthText } from '../../../lib/length-text.ts';
 import type { RecordChoices } from '../api/list-bill-choices.ts';
 import type { BillDraft } from './bill-draft.ts';
@@ -40,16 +41,6 @@ export function billChoices(
 export function choicesOf(field: BillField, from: BillChoices): readonly Choice[] | undefined {
   if (field.choicesFrom) return from[field.choicesFrom];
   return field.choices?.map((id) => ({ id, label: id.replaceAll('-', ' ') }));
-}
-
-const YES = ['yes', 'y', 'x', 'true', '1'];
-const NO = ['no', 'n', 'false', '0', '-'];
-
-function readYesNo(text: string): CellReading {
-  const word = text.toLowerCase();
-  if (YES.includes(word)) return { text: 'yes' };
-  if (NO.includes(word)) return { text: '' };
-  return { error: { message: `"${text}" is neither yes nor no.`, mend: 'Write yes or no.' } };
 }
 
 /** A length in both systems, so that a length typed in one is checked against the other. */

@@ -8,15 +8,27 @@ export const clientChoicesQuery = queryOptions({
     (await everyItem(listClients, {}, signal)).map(({ id, name }) => ({ id, label: name })),
 });
 
+/** A cost sheet to choose, and what a line made from it begins with. */
+export interface SheetChoice {
+  readonly id: string;
+  readonly label: string;
+  readonly note: string;
+  readonly clientId: string | null;
+  readonly designName: string;
+  readonly pieces: number;
+}
+
 export const sheetChoicesQuery = queryOptions({
   queryKey: ['cost-sheets', 'choices'],
   queryFn: async ({ signal }) =>
-    (await everyItem(listCostSheets, {}, signal)).map((sheet) => ({
-      id: sheet.id,
-      label: sheet.title,
-      note: sheet.designName,
-      clientId: sheet.clientId,
-      designName: sheet.designName,
-      pieces: sheet.quantities[0] ?? 1,
-    })),
+    (await everyItem(listCostSheets, {}, signal)).map(
+      (sheet): SheetChoice => ({
+        id: sheet.id,
+        label: sheet.title,
+        note: sheet.designName,
+        clientId: sheet.clientId,
+        designName: sheet.designName,
+        pieces: sheet.quantities[0] ?? 1,
+      }),
+    ),
 });

@@ -13,7 +13,7 @@ import { ApiProblem } from '../../../lib/api-problem.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { type Revision, revisionQuery } from '../api/get-quote.ts';
-import { clientChoicesQuery } from '../api/list-choices.ts';
+import { clientChoicesQuery, sheetChoicesQuery } from '../api/list-choices.ts';
 import { useEditQuoteDraft } from '../api/quote-acts.ts';
 import { draftErrors } from './draft-errors.ts';
 import { LinesSection } from './lines-section.tsx';
@@ -36,6 +36,8 @@ interface DraftSheetProps {
   readonly onSent: (sent: Sent) => void;
 }
 
+const NONE: readonly never[] = [];
+
 /** A draft while it is written: lines, terms, and what it comes to always in view. */
 export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
   const draft = useQuoteForm(revision, etag);
@@ -46,9 +48,16 @@ export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
   const edit = useEditQuoteDraft(revision.id);
   const canEdit = useMayCall(editQuoteDraft);
   const queryClient = useQueryClient();
-  const problems = formProblems(form);
-  const figures = useDraftFigures(form, chosen, problems.length === 0);
-  const errors = draftErrors(problems, edit.error, figures.error);
+  const sheets = useQuery(sheetChoicesQuery).data;
+  const problems = formProblems(form, sheets);
+  const toMend =
+    problems.fields.length + [...problems.lines.values()].reduce((sum, { size }) => sum + size, 0);
+  const figures = useDraftFigures(form, chosen, toMend === 0);
+  const errors = draftErrors(
+    problems,
+    { error: edit.error, lines: edit.variables?.body.draft.lines ?? NONE },
+    { error: figures.error, lines: figures.asked.map(({ key }) => ({ id: key })) },
+  );
   useBlocker({
     shouldBlockFn: () =>
       isChanged && !window.confirm('Leave without saving? The changes stay in this window only.'),
@@ -67,7 +76,7 @@ export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
       {
         onSuccess: (answer) => {
           queryClient.setQueryData(revisionQuery(revision.id).queryKey, answer);
-          draft.startFrom(answer.value, answer.etag);
+          draft.isSaved(form, answer.value, answer.etag);
           notify('The draft is saved.');
         },
         onError: (error) => {
@@ -81,20 +90,21 @@ export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
       {figures.worked ? (
         <Reckoning worked={figures.worked} isStale={figures.isStale} />
       ) : (
-        figures.error === null && problems.length === 0 && <Loading label="Working out" />
+        figures.error === null && toMend === 0 && <Loading label="Working out" />
       )}
       {figures.error !== null && (
         <ErrorNotice error={figures.error} errors={errors.unplaced} retry={figures.retry} />
       )}
       <LinesSection
         form={form}
+        sheets={sheets ?? NONE}
         worked={figures.worked}
         canEdit={canEdit}
         chosen={chosen}
         onChosen={setChosen}
-        onChange={change}
-        errorFor={errors.errorFor}
-        fields={errors.fields}
+        undo={draft.undo}
+        onLines={(lines, typing) => change({ lines }, typing)}
+        errors={errors.lines}
       />
       <Section title="Whom and what for">
         <FieldGroup>
@@ -157,7 +167,7 @@ export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
       {isChanged && canEdit && (
         <SaveQuote
           isBroughtBack={draft.isBroughtBack}
-          toMend={problems}
+          toMend={toMend}
           isPending={edit.isPending}
           error={edit.error}
           clash={theirs && quoteDifferences(form, quoteForm(theirs.value))}

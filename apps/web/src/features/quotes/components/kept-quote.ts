@@ -3,7 +3,7 @@ import type { QuoteForm } from './quote-form.ts';
 
 const keptSchema = z.object({
   /** Changes with the shape of what is kept, so that another version of this page leaves it alone. */
-  shape: z.literal('quote-form-1'),
+  shape: z.literal('quote-form-2'),
   etag: z.string().nullable(),
   version: z.number(),
   form: z.custom<QuoteForm>((value) => typeof value === 'object' && value !== null && 'lines' in value),
@@ -16,7 +16,7 @@ const keyOf = (revisionId: string): string => `quote-draft:${revisionId}`;
 export function keepQuote(storage: Storage, revisionId: string, kept: KeptQuote | null): void {
   try {
     if (kept === null) storage.removeItem(keyOf(revisionId));
-    else storage.setItem(keyOf(revisionId), JSON.stringify({ shape: 'quote-form-1', ...kept }));
+    else storage.setItem(keyOf(revisionId), JSON.stringify({ shape: 'quote-form-2', ...kept }));
   } catch {
     // A full or forbidden storage keeps nothing; the question before leaving still stands.
   }

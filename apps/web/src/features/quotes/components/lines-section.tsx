@@ -1,100 +1,112 @@
 import type { WorkedQuote } from '@scantling/contracts';
-import { useQuery } from '@tanstack/react-query';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from '../../../components/button.tsx';
-import type { FieldMessage } from '../../../components/field.tsx';
+import { ComboBox } from '../../../components/combo-box.tsx';
+import { EditGrid } from '../../../components/edit-grid/edit-grid.tsx';
+import type { GridUndo } from '../../../components/edit-grid/grid-edits.ts';
 import { Section } from '../../../components/sheet.tsx';
-import { sheetChoicesQuery } from '../api/list-choices.ts';
-import { LineFields } from './line-form.tsx';
-import { LineRows } from './line-rows.tsx';
-import { freshLine, type LineForm, movedLines, type QuoteForm } from './quote-form.ts';
+import type { SheetChoice } from '../api/list-choices.ts';
+import { withFollowing } from './follow-cells.ts';
+import { LineBeside } from './line-beside.tsx';
+import { cell, DELIVERY, freshLine, type LineForm, linesOf } from './line-cells.ts';
+import { lineColumns, originChoices } from './line-columns.ts';
+import { lineFigures } from './line-figures.tsx';
+import { furtherOf } from './line-further.tsx';
+import type { LineErrors } from './line-problems.ts';
+import type { QuoteForm } from './quote-form.ts';
+import { ReckonWith } from './reckon-with.tsx';
 import './quote.css';
 
 interface LinesSectionProps {
   readonly form: QuoteForm;
+  readonly sheets: readonly SheetChoice[];
   readonly worked: WorkedQuote | undefined;
   readonly canEdit: boolean;
   readonly chosen: readonly string[];
   readonly onChosen: (chosen: readonly string[]) => void;
-  readonly onChange: (part: Partial<QuoteForm>) => void;
-  readonly errorFor: (field: string) => FieldMessage | undefined;
-  /** All fields that are to mend. */
-  readonly fields: readonly string[];
+  readonly undo: GridUndo;
+  /** `typing`: what letters are typed into that are one step together. */
+  readonly onLines: (lines: readonly LineForm[], typing?: string) => void;
+  readonly errors: LineErrors;
 }
 
-/** The chosen lines after one is taken or left; of a group the one taken last stays. */
-function nextChosen(lines: readonly LineForm[], chosen: readonly string[], id: string, isChosen: boolean) {
-  const line = lines.find((one) => one.id === id);
-  const isRival = (other: string): boolean =>
-    other === id ||
-    (line?.choice === 'alternate' &&
-      lines.some((one) => one.id === other && one.choice === 'alternate' && one.group === line.group));
-  const others = chosen.filter((other) => !isRival(other));
-  return isChosen ? [...others, id] : others;
-}
-
-/** The lines of the draft, and the form of the one that is open. */
+/** The lines of the draft as a grid; words and pictures of one line open below it. */
 export function LinesSection(props: LinesSectionProps) {
-  const { form, worked, canEdit, chosen, onChosen, onChange, errorFor, fields } = props;
-  const { lines } = form;
-  const [openId, setOpenId] = useState<string | null>(null);
-  const sheets = useQuery(sheetChoicesQuery).data ?? [];
-  const at = lines.findIndex(({ id }) => id === openId);
-  const open = lines[at];
-  const put = (part: Partial<LineForm>): void => {
-    const sheet = sheets.find(({ id }) => id === part.costSheetId);
-    // A line without words of its own is named after the design it is made from.
-    const named = sheet && open?.description === '' ? { description: sheet.designName } : {};
-    onChange({ lines: lines.map((line) => (line.id === openId ? { ...line, ...part, ...named } : line)) });
+  const { form, sheets, worked, canEdit, onLines, errors } = props;
+  const { lines, currency, priceMode, taxes } = form;
+  const [openKey, setOpenKey] = useState<string | null>(null);
+  const origins = useMemo(() => originChoices(sheets), [sheets]);
+  const figures = useMemo(() => lineFigures(worked), [worked]);
+  const hasGroups = lines.some((line) => cell(line, 'taken') === 'alternate');
+  const columns = useMemo(() => {
+    const further = furtherOf(lines, canEdit ? setOpenKey : null);
+    return lineColumns({ form: { currency, priceMode, taxes }, origins, hasGroups, further, figures });
+  }, [lines, currency, priceMode, taxes, origins, hasGroups, figures, canEdit]);
+  const tax = taxes[0]?.id ?? '';
+  const put = (next: readonly LineForm[]): void => onLines(withFollowing(next, lines, sheets));
+  const add = (cells: Readonly<Record<string, string>>): void => {
+    const fresh = freshLine(tax);
+    put([...lines, { ...fresh, cells: { ...fresh.cells, ...cells } }]);
   };
-  const add = (kind: LineForm['kind']): void => {
-    const line = freshLine(kind, form);
-    onChange({ lines: [...lines, line] });
-    setOpenId(line.id);
-  };
+  const open = lines.find(({ key }) => key === openKey);
+  const withOpen = (part: (line: LineForm) => Partial<LineForm>): readonly LineForm[] =>
+    lines.map((line) => (line === open ? { ...line, ...part(line) } : line));
   return (
-    <Section
-      title="Lines"
-      note="press a line to change it; mark options to see what the quote comes to with them"
-    >
-      {lines.length === 0 ? (
-        <p className="quiet">No lines yet. Add a piece from a cost sheet, or a line of your own.</p>
+    <Section title="Lines" note="as the client reads them; cost and margin are yours alone">
+      {lines.length === 0 && !canEdit ? (
+        <p className="field-hint">None.</p>
       ) : (
-        <LineRows
-          lines={lines}
-          worked={worked}
-          chosen={chosen}
-          onChosen={(id, isChosen) => onChosen(nextChosen(lines, chosen, id, isChosen))}
-          openId={canEdit ? openId : null}
-          onOpen={setOpenId}
-          onMove={(from, to) => onChange({ lines: movedLines(lines, from, to) })}
-          hasProblem={(place) => fields.some((field) => field.startsWith(`lines.${place}.`))}
-          form={
-            open && (
-              <LineFields
-                line={open}
-                taxes={form.taxes}
-                sheets={sheets}
-                currency={form.currency}
-                priceMode={form.priceMode}
-                onChange={put}
-                onRemove={() => {
-                  onChange({ lines: lines.filter(({ id }) => id !== open.id) });
-                  setOpenId(null);
-                }}
-                errorFor={(field) => errorFor(`lines.${at}.${field}`)}
-              />
+        <EditGrid
+          label="Lines"
+          one="line"
+          columns={columns}
+          rows={lines}
+          onRows={(rows) => put(linesOf(rows))}
+          freshRow={(from) =>
+            freshLine(
+              tax,
+              lines.find((line) => line.key === from?.key),
             )
           }
+          errorAt={(row, column) => errors.get(row.key)?.get(column)}
+          undo={props.undo}
+          isReadOnly={!canEdit}
+          hasHandles
+          onDetails={(row) => setOpenKey(row.key)}
+        />
+      )}
+      {open && canEdit && (
+        <LineBeside
+          key={open.key}
+          line={open}
+          onDetails={(details) =>
+            onLines(
+              withOpen((line) => ({ cells: { ...line.cells, details } })),
+              `details of ${open.key}`,
+            )
+          }
+          onPictures={(pictures) => onLines(withOpen(() => ({ pictures })))}
+          onClose={() => setOpenKey(null)}
+          error={errors.get(open.key)?.get('details')}
         />
       )}
       {canEdit && (
         <div className="quote-acts">
-          <Button onPress={() => add('cost-sheet')}>Add a piece from a cost sheet</Button>
-          <Button onPress={() => add('free')}>Add a line of your own</Button>
-          <Button onPress={() => add('delivery')}>Add delivery</Button>
+          <ComboBox
+            label="Add a piece from a cost sheet"
+            choices={sheets}
+            value={null}
+            onChange={(id) => id !== null && add({ from: id, quantity: '' })}
+          />
+          <Button
+            isDisabled={lines.some((line) => cell(line, 'from') === DELIVERY)}
+            onPress={() => add({ from: DELIVERY })}
+          >
+            Add delivery
+          </Button>
         </div>
       )}
+      <ReckonWith lines={lines} worked={worked} chosen={props.chosen} onChosen={props.onChosen} />
     </Section>
   );
 }

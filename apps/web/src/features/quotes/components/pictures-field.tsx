@@ -1,7 +1,7 @@
 import type { FieldMessage } from '../../../components/field.tsx';
 import { PictureField } from '../../../components/picture-field.tsx';
+import type { Pictures } from './line-cells.ts';
 import { OfferedChoice } from './offered-pictures.tsx';
-import type { Pictures } from './quote-form.ts';
 import './quote.css';
 
 interface PicturesFieldProps {

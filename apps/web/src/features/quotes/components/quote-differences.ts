@@ -1,5 +1,6 @@
 import type { Difference } from '../../../components/record-editor/field-spec.ts';
-import type { LineForm, QuoteForm } from './quote-form.ts';
+import { cell, DELIVERY, isFromSheet, type LineForm } from './line-cells.ts';
+import type { QuoteForm } from './quote-form.ts';
 
 const FIELDS = [
   ['Title', 'title'],
@@ -13,10 +14,11 @@ const FIELDS = [
 
 function lineWords(line: LineForm | undefined): string {
   if (line === undefined) return 'no such line';
-  const number = line.kind === 'cost-sheet' ? line.pieces : line.quantity;
-  const price = line.kind === 'cost-sheet' ? '' : ` at ${line.price}`;
-  const choice = line.choice === 'included' ? '' : `, ${line.choice} ${line.group}`.trimEnd();
-  return `${number} × ${line.description}${price}${choice}`;
+  const number = cell(line, 'from') === DELIVERY ? '1' : cell(line, 'quantity');
+  const price = isFromSheet(line) ? '' : ` at ${cell(line, 'price')}`;
+  const taken = cell(line, 'taken');
+  const choice = taken === 'included' ? '' : `, ${taken} ${cell(line, 'group')}`.trimEnd();
+  return `${number} × ${cell(line, 'description')}${price}${choice}`;
 }
 
 const scheduleWords = ({ schedule }: QuoteForm): string =>
@@ -29,14 +31,15 @@ export function quoteDifferences(mine: QuoteForm, theirs: QuoteForm): readonly D
     mine: mine[field] || 'nothing',
     theirs: theirs[field] || 'nothing',
   }));
-  const ids = new Set([...mine.lines, ...theirs.lines].map(({ id }) => id));
-  const lines = [...ids].flatMap((id): Difference[] => {
-    const [own, other] = [mine, theirs].map(({ lines: all }) => all.find((line) => line.id === id));
+  const keys = new Set([...mine.lines, ...theirs.lines].map(({ key }) => key));
+  const lines = [...keys].flatMap((key): Difference[] => {
+    const [own, other] = [mine, theirs].map(({ lines: all }) => all.find((line) => line.key === key));
     if (JSON.stringify(own) === JSON.stringify(other)) return [];
-    const name = own?.description || other?.description || 'unnamed';
+    const name = [own, other].map((line) => line && cell(line, 'description')).find(Boolean) ?? 'unnamed';
     return [{ label: `Line "${name}"`, mine: lineWords(own), theirs: lineWords(other) }];
   });
-  const order = ({ lines: all }: QuoteForm): string => all.map(({ description }) => description).join(', ');
+  const order = ({ lines: all }: QuoteForm): string =>
+    all.map((line) => cell(line, 'description')).join(', ');
   const others: readonly Difference[] = [
     { label: 'Paid in', mine: scheduleWords(mine), theirs: scheduleWords(theirs) },
     ...(lines.length === 0

@@ -1,31 +1,11 @@
 import type { QuoteDraft } from '@scantling/quoting';
-import { newIdempotencyKey } from '../../../lib/api-client.ts';
+import type { Choice } from '../../../components/choice-list.tsx';
 import type { FieldError } from '../../../lib/api-problem.ts';
-import { fromPercent, optionalDecimal, plainDecimal, toPercent } from '../../../lib/percent.ts';
+import { fromPercent, plainDecimal, toPercent } from '../../../lib/percent.ts';
 import type { Revision } from '../api/get-quote.ts';
 import type { QuoteBody } from '../api/quote-acts.ts';
-
-type DraftLine = QuoteDraft['lines'][number];
-export type Pictures = QuoteDraft['pictures'];
-
-/** A line as it stands in its fields: what is typed stays text, readable or not. */
-export interface LineForm {
-  readonly id: string;
-  readonly kind: DraftLine['kind'];
-  readonly description: string;
-  readonly details: string;
-  readonly tax: string;
-  readonly choice: DraftLine['choice']['kind'];
-  readonly group: string;
-  readonly isStandard: boolean;
-  readonly pictures: Pictures;
-  readonly costSheetId: string | null;
-  readonly pieces: string;
-  readonly quantity: string;
-  readonly unit: string;
-  readonly price: string;
-  readonly cost: string;
-}
+import { draftLine, freshId, type LineForm, lineForm, type Pictures } from './line-cells.ts';
+import { type LineErrors, lineErrors, lineProblems } from './line-problems.ts';
 
 export interface PartForm {
   readonly id: string;
@@ -54,50 +34,8 @@ export interface QuoteForm {
   readonly pictures: Pictures;
 }
 
-const freshId = (): string => newIdempotencyKey().slice(0, 12);
-
-const EMPTY_LINE = {
-  description: '',
-  details: '',
-  choice: 'included',
-  group: '',
-  isStandard: false,
-  pictures: [],
-  costSheetId: null,
-  pieces: '1',
-  quantity: '1',
-  unit: '',
-  price: '',
-  cost: '',
-} as const;
-
-/** A new line of a kind, under the first tax. */
-export function freshLine(kind: LineForm['kind'], form: QuoteForm): LineForm {
-  const description = kind === 'delivery' ? 'Delivery' : '';
-  return { ...EMPTY_LINE, id: freshId(), kind, description, tax: form.taxes[0]?.id ?? '' };
-}
-
 export function freshPart(): PartForm {
   return { id: freshId(), label: '', share: '', due: 'during-work' };
-}
-
-function lineForm(line: DraftLine): LineForm {
-  const { id, kind, description, details, tax, choice, pictures } = line;
-  return {
-    ...EMPTY_LINE,
-    id,
-    kind,
-    description,
-    details,
-    tax,
-    pictures,
-    choice: choice.kind,
-    ...(choice.kind === 'alternate' ? { group: choice.group, isStandard: choice.isStandard } : {}),
-    ...(line.kind === 'cost-sheet'
-      ? { costSheetId: line.costSheetId, pieces: String(line.pieces) }
-      : { price: line.price, cost: line.cost ?? '' }),
-    ...(line.kind === 'free' ? { quantity: line.quantity, unit: line.unit } : {}),
-  };
 }
 
 export function quoteForm(revision: Revision): QuoteForm {
@@ -121,20 +59,6 @@ export function quoteForm(revision: Revision): QuoteForm {
     terms: draft.terms,
     pictures: draft.pictures,
   };
-}
-
-function choiceOf({ choice, group, isStandard }: LineForm): DraftLine['choice'] {
-  return choice === 'alternate' ? { kind: 'alternate', group, isStandard } : { kind: choice };
-}
-
-function draftLine(line: LineForm): DraftLine {
-  const { id, description, details, tax, pictures, kind } = line;
-  const common = { id, description, details, tax, pictures, choice: choiceOf(line) };
-  if (kind === 'cost-sheet')
-    return { ...common, kind, costSheetId: line.costSheetId ?? '', pieces: Number(line.pieces) };
-  const priced = { ...common, price: plainDecimal(line.price), cost: optionalDecimal(line.cost) };
-  if (kind === 'delivery') return { ...priced, kind };
-  return { ...priced, kind, quantity: plainDecimal(line.quantity), unit: line.unit };
 }
 
 function discountOf({ discountKind, discount }: QuoteForm): QuoteDraft['discount'] {
@@ -169,40 +93,22 @@ export function bodyOf(form: QuoteForm): QuoteBody {
 
 const WHOLE = /^\d+$/;
 
-/** What the server could not even be asked: whole numbers that are none, and lines without their sheet. */
-export function formProblems({ lines, validDays }: QuoteForm): readonly FieldError[] {
-  const wrong: FieldError[] = lines.flatMap((line, at): FieldError[] => {
-    if (line.kind !== 'cost-sheet') return [];
-    if (line.costSheetId === null)
-      return [
+/** What the server need not be asked about: cells of lines, and a number of days that is none. */
+export function formProblems(
+  { lines, taxes, validDays }: QuoteForm,
+  sheets: readonly Choice[] | undefined,
+): { readonly lines: LineErrors; readonly fields: readonly FieldError[] } {
+  const ofLines = lines.flatMap((line) =>
+    lineProblems(line, { taxes, sheets }).map(([name, message]) => [line.key, name, message] as const),
+  );
+  const fields = WHOLE.test(validDays)
+    ? []
+    : [
         {
-          field: `lines.${at}.costSheetId`,
-          message: 'is not chosen',
-          mend: 'Choose one of the cost sheets.',
+          field: 'validDays',
+          message: `"${validDays}" is no whole number of days.`,
+          mend: 'Enter a number from 1 to 365.',
         },
       ];
-    if (WHOLE.test(line.pieces)) return [];
-    return [
-      {
-        field: `lines.${at}.pieces`,
-        message: `"${line.pieces}" is no whole number of pieces.`,
-        mend: 'Enter a number from 1 to 2000.',
-      },
-    ];
-  });
-  if (!WHOLE.test(validDays))
-    wrong.push({
-      field: 'validDays',
-      message: `"${validDays}" is no whole number of days.`,
-      mend: 'Enter a number from 1 to 365.',
-    });
-  return wrong;
-}
-
-/** The lines with one moved to another place; the list as it was where that cannot be. */
-export function movedLines<Item>(items: readonly Item[], from: number, to: number): readonly Item[] {
-  const item = items[from];
-  if (item === undefined || to < 0 || to >= items.length || from === to) return items;
-  const others = items.filter((_, at) => at !== from);
-  return [...others.slice(0, to), item, ...others.slice(to)];
+  return { lines: lineErrors(ofLines), fields };
 }

@@ -10,15 +10,24 @@ import { momentWords, STATE_WORDS } from './state-words.ts';
 import '../../client-document/client-document.css';
 import './quote.css';
 
+interface ContractSectionProps {
+  readonly contract: NonNullable<Quote['contract']>;
+  readonly revisions: Quote['revisions'];
+}
+
 /** Original and accepted additions: what is agreed in all. */
-export function ContractSection({ contract }: { readonly contract: NonNullable<Quote['contract']> }) {
+export function ContractSection({ contract, revisions }: ContractSectionProps) {
+  const titleOf = (revisionId: string): string => {
+    const title = revisions.find(({ id }) => id === revisionId)?.title;
+    return title === undefined ? '' : `, ${title}`;
+  };
   return (
     <Section title="Agreed in all" note="the original and every accepted addition, with tax">
       <dl className="offer-totals">
         {contract.parts.map((part) => (
           <div key={part.revisionId}>
             <dt>
-              {part.kind === 'quote' ? 'Quote' : 'Addition'} {part.number}
+              {`${part.kind === 'quote' ? 'Quote' : 'Addition'} ${part.number}${titleOf(part.revisionId)}`}
             </dt>
             <dd>
               <FigureValue id={mergedId('contract', part.total)} />
@@ -58,7 +67,7 @@ export function RevisionsSection({ quote, shownId }: { readonly quote: Quote; re
             const name =
               one.kind === 'quote'
                 ? `Revision ${one.revision}`
-                : `Addition ${one.series}, revision ${one.revision}`;
+                : `Addition ${one.series}, revision ${one.revision}: ${one.title}`;
             return (
               <tr key={one.id}>
                 <th scope="row">

@@ -2,14 +2,14 @@ import { Button } from '../../../components/button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { ChangeClash } from '../../../components/record-editor/change-clash.tsx';
 import type { Difference } from '../../../components/record-editor/field-spec.ts';
-import type { FieldError } from '../../../lib/api-problem.ts';
 import '../../../components/save-notice.css';
 import '../../../components/field.css';
 
 interface SaveQuoteProps {
   /** The changes were made before this page was opened. */
   readonly isBroughtBack: boolean;
-  readonly toMend: readonly FieldError[];
+  /** How many cells and fields. */
+  readonly toMend: number;
   readonly isPending: boolean;
   readonly error: Error | null;
   /** Where mine and what somebody else saved meanwhile differ; null while nobody did. */
@@ -38,17 +38,16 @@ export function SaveQuote(props: SaveQuoteProps) {
           look="main"
           isPending={props.isPending}
           pendingText="Saving ..."
-          isDisabled={toMend.length > 0 || clash !== null}
+          isDisabled={toMend > 0 || clash !== null}
           onPress={props.onSave}
         >
           Save the draft
         </Button>
         <Button onPress={props.onDrop}>Drop changes</Button>
       </div>
-      {toMend.length > 0 && (
+      {toMend > 0 && (
         <p className="field-error">
-          {toMend.length === 1 ? 'One field is' : `${toMend.length} fields are`} to mend before it can be
-          saved.
+          {toMend === 1 ? 'One field is' : `${toMend} fields are`} to mend before it can be saved.
         </p>
       )}
       {error !== null && clash === null && <ErrorNotice error={error} />}

@@ -124,7 +124,9 @@ export function SentSheet({ quote, revision, etag, sent, head, onGoTo }: SentShe
       )}
       {frozen.isError && <ErrorNotice error={frozen.error} retry={() => void frozen.refetch()} />}
       {frozen.data && <Reckoning worked={frozen.data} of="sent" />}
-      {frozen.data && quote.contract && <ContractSection contract={quote.contract} />}
+      {frozen.data && quote.contract && (
+        <ContractSection contract={quote.contract} revisions={quote.revisions} />
+      )}
       {comparison.isPending && <Loading label="Comparing with today" />}
       {comparison.isError && <ErrorNotice error={comparison.error} retry={() => void comparison.refetch()} />}
       {frozen.data && comparison.data && <MovedSection today={comparison.data} />}

@@ -4,6 +4,7 @@ import { FieldGroup, type FieldMessage } from '../../../components/field.tsx';
 import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 import { fromPercent, toPercent } from '../../../lib/percent.ts';
+import { cell } from './line-cells.ts';
 import { freshPart, type PartForm, type QuoteForm } from './quote-form.ts';
 import './quote.css';
 
@@ -168,10 +169,10 @@ export function TaxFields({ form, onChange, errorFor }: TermsProps) {
           />
           <div className="field-act">
             <Button
-              isDisabled={taxes.length === 1 || lines.some((line) => line.tax === tax.id)}
+              isDisabled={taxes.length === 1 || lines.some((line) => cell(line, 'tax') === tax.id)}
               onPress={() => onChange({ taxes: taxes.filter((_, place) => place !== at) })}
             >
-              {lines.some((line) => line.tax === tax.id) ? 'Lines fall under it' : 'Take it out'}
+              {lines.some((line) => cell(line, 'tax') === tax.id) ? 'Lines fall under it' : 'Take it out'}
             </Button>
           </div>
         </FieldGroup>

@@ -2,6 +2,7 @@ import type { WorkedQuote } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { useEffect, useState } from 'react';
 import { draftFiguresQuery } from '../api/work-out-quote.ts';
+import { cell, type LineForm } from './line-cells.ts';
 import { draftOf, type QuoteForm } from './quote-form.ts';
 
 const PAUSE_MS = 300;
@@ -26,6 +27,8 @@ interface DraftFigures {
   /** What is shown is of an earlier state of the fields. */
   readonly isStale: boolean;
   readonly error: Error | null;
+  /** The lines that the error is about, in their order. */
+  readonly asked: readonly LineForm[];
   readonly retry: () => void;
 }
 
@@ -40,7 +43,7 @@ export function useDraftFigures(
   const settled = useSettled(asked);
   const [last, setLast] = useState<WorkedQuote | undefined>();
   const known = settled.chosen.filter((id) =>
-    settled.form.lines.some((line) => line.id === id && line.choice !== 'included'),
+    settled.form.lines.some((line) => line.key === id && cell(line, 'taken') !== 'included'),
   );
   const query = useQuery({ ...draftFiguresQuery(draftOf(settled.form), known), enabled: isReadable });
   // A draft that cannot be worked out keeps the last figures in view, marked as stale.
@@ -50,6 +53,7 @@ export function useDraftFigures(
     worked,
     isStale: query.isError || query.isPlaceholderData || settled !== asked || !isReadable,
     error: query.isError && isReadable ? query.error : null,
+    asked: settled.form.lines,
     retry: () => void query.refetch(),
   };
 }

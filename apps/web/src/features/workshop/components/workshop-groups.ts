@@ -9,6 +9,7 @@ import {
   choicesOf,
   FORM_WORDS,
   LOST_ENQUIRY_WORDS,
+  NEW_SHEET_WORDS,
 } from './workshop-words.ts';
 
 /** A decimal field offers digits only on a phone, and inches are written with a stroke. */
@@ -128,6 +129,29 @@ export function workshopGroups(settings: WorkshopSettings, values: FormValues): 
           kind: 'decimal',
           suffix: 'days',
           hint: 'Cost sheets point out prices from older lists',
+        },
+      ],
+    },
+    {
+      legend: 'What a new cost sheet starts with',
+      fields: [
+        {
+          name: 'settings.newCostSheet.policy',
+          label: 'Price by',
+          kind: 'choice',
+          choices: choicesOf(NEW_SHEET_WORDS),
+        },
+        {
+          name: 'settings.newCostSheet.share',
+          label: 'Margin or markup',
+          ...PERCENT,
+          hint: '0 brings back the costs and nothing beyond them',
+        },
+        {
+          name: 'settings.newCostSheet.contingency',
+          label: 'Contingency',
+          ...PERCENT,
+          hint: 'Of the cost, for what goes wrong; sheets made before stay as they are',
         },
       ],
     },

@@ -57,6 +57,9 @@ export function workshopValues({ name, currency, unitSystem, settings }: Worksho
     'settings.floorCostPerM2': settings.floorCostPerM2,
     'settings.electricityPerKwh': settings.electricityPerKwh,
     'settings.priceAgeDays': String(settings.priceAgeDays),
+    'settings.newCostSheet.policy': settings.newCostSheet.policy,
+    'settings.newCostSheet.share': toPercent(settings.newCostSheet.share),
+    'settings.newCostSheet.contingency': toPercent(settings.newCostSheet.contingency),
     'settings.kerf': lengthText(settings.kerf, unitSystem),
     'settings.resawKerf': lengthText(settings.resawKerf, unitSystem),
     'settings.resawCleanUp': lengthText(settings.resawCleanUp, unitSystem),
@@ -127,6 +130,11 @@ export function workshopInput(values: FormValues): WorkshopBody {
       electricityPerKwh: plainDecimal(typed('electricityPerKwh')),
       // What is no whole number goes to the server as nothing, which names the field.
       priceAgeDays: /^\d{1,4}$/.test(typed('priceAgeDays')) ? Number(typed('priceAgeDays')) : Number.NaN,
+      newCostSheet: {
+        policy: typed('newCostSheet.policy') === 'markup' ? 'markup' : 'margin',
+        share: fromPercent(typed('newCostSheet.share')),
+        contingency: fromPercent(typed('newCostSheet.contingency')),
+      },
       kerf: length('kerf'),
       resawKerf: length('resawKerf'),
       resawCleanUp: length('resawCleanUp'),

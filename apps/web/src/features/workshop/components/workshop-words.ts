@@ -36,6 +36,11 @@ export const AVERAGE_INVESTMENT_WORDS: Readonly<Record<WorkshopSettings['average
   simple: 'Plain mean',
 };
 
+export const NEW_SHEET_WORDS: Readonly<Record<WorkshopSettings['newCostSheet']['policy'], string>> = {
+  margin: 'Margin, a share of the price',
+  markup: 'Markup, on top of the cost',
+};
+
 export const LOST_ENQUIRY_WORDS: Readonly<Record<WorkshopSettings['lostEnquiryHours'], string>> = {
   'administration-pool': 'in administration overhead: productive shares count them as productive',
   'labour-rate': 'in labour rates: productive shares leave them out already',
