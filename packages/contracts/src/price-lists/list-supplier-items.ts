@@ -8,12 +8,13 @@ export const listSupplierItems = defineContract({
   name: 'list-supplier-items',
   method: 'GET',
   path: '/api/supplier-items',
-  summary: "List a supplier's articles",
-  description: 'By code. `linked` keeps those that are a material here ("true") or are not yet ("false").',
+  summary: "List suppliers' articles",
+  description:
+    'By code; those of one supplier with `supplierId`. `linked` keeps those that are a material here ("true") or are not yet ("false").',
   tag: 'price-lists',
   roles: 'anyone',
   query: pageQuery.extend({
-    supplierId: recordId,
+    supplierId: recordId.optional(),
     linked: z.enum(['true', 'false']).optional(),
     search: z.string().trim().max(100).optional(),
   }),

@@ -179,6 +179,32 @@ describe('a list entered by hand', () => {
       .expect(200);
     const [item] = linked.body.items;
     expect(item.material.code).toBe('ASH');
+    // Those of all suppliers, page by page; two may have the same code.
+    const other = await api.database.supplier.create({
+      data: { code: 'other-yard', name: 'Another Yard (invented)', currency: 'EUR' },
+    });
+    await api.database.supplierItem.create({
+      data: { supplierId: other.id, code: item.code, description: 'The same code' },
+    });
+    const all: { id: string; supplierId: string; code: string }[] = [];
+    let cursor: string | undefined;
+    do {
+      const page = await api.request
+        .get('/api/supplier-items')
+        .query({ limit: 1, ...(cursor === undefined ? {} : { cursor }) })
+        .set(as)
+        .expect(200);
+      all.push(...page.body.items);
+      cursor = page.body.next ?? undefined;
+    } while (cursor !== undefined);
+    expect(all).toHaveLength(await api.database.supplierItem.count());
+    expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
+    expect(
+      all
+        .filter(({ code }) => code === item.code)
+        .map((one) => one.supplierId)
+        .sort(),
+    ).toEqual([supplierId, other.id].sort());
     const link = (id: string | null) =>
       api.request.put(`/api/supplier-items/${item.id}/material`).set(as).send({ materialId: id });
     expect((await link(null).expect(200)).body.material).toBeNull();

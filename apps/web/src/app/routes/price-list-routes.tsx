@@ -30,7 +30,13 @@ export const priceListRoutes = [
   createRoute({
     getParentRoute,
     path: '/price-lists/articles',
-    validateSearch,
+    // `linked=no` shows only those that are no material yet.
+    validateSearch: (
+      search: Record<string, unknown>,
+    ): { supplier?: string | undefined; linked?: 'no' | undefined } => ({
+      ...validateSearch(search),
+      ...(search.linked === 'no' ? { linked: 'no' } : {}),
+    }),
     component: lazyRouteComponent(
       () => import('../../features/price-lists/screens/articles-screen.tsx'),
       'ArticlesScreen',

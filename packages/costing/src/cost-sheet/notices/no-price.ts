@@ -7,6 +7,6 @@ export const noPrice: NoticeRule = ({ unpriced }) =>
     weight: 'missing',
     about: material.code,
     message: `${material.name} (${material.code}) is not in the cost: ${why}`,
-    mend: 'import or enter a price for it, choose another date, or enter the exchange rate',
+    mend: "import or enter a price for it, link a supplier's article to it, choose another date, or enter the exchange rate",
     record: `material:${material.code}`,
   }));

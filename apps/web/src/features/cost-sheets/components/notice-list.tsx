@@ -1,4 +1,5 @@
 import type { WorkedCostSheet } from '@scantling/contracts';
+import { Link } from '@tanstack/react-router';
 import { Section } from '../../../components/sheet.tsx';
 import { RecordLink } from '../../figures/record-link.tsx';
 import { piecesWords } from './class-rows.ts';
@@ -29,6 +30,14 @@ export function NoticeList({ worked }: { readonly worked: WorkedCostSheet }) {
               ` At ${notice.quantities.map((quantity) => piecesWords(quantity)).join(', ')}.`}{' '}
             <span className="notice-mend">
               {sentence(notice.mend)} <RecordLink record={notice.record}>{notice.about}</RecordLink>
+              {notice.kind === 'no-price' && (
+                <>
+                  {', '}
+                  <Link to="/price-lists/articles" search={{ linked: 'no' }}>
+                    articles linked to no material
+                  </Link>
+                </>
+              )}
             </span>
           </li>
         ))}

@@ -9,6 +9,7 @@ import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { useMayCall } from '../../../lib/use-session.ts';
 import type { CostSheetRecord } from '../api/get-cost-sheet.ts';
 import { costSheetsQuery } from '../api/list-cost-sheets.ts';
+import { MissingCell } from '../components/missing-cell.tsx';
 
 const COLUMNS: readonly DataColumn<CostSheetRecord>[] = [
   {
@@ -35,6 +36,13 @@ const COLUMNS: readonly DataColumn<CostSheetRecord>[] = [
   { id: 'basis', header: 'Basis', text: (sheet) => sheet.basis },
   { id: 'quantities', header: 'Quantities', sortBy: false, text: (sheet) => sheet.quantities.join(', ') },
   { id: 'onDate', header: 'Prices of', text: (sheet) => sheet.onDate ?? 'today' },
+  {
+    id: 'missing',
+    header: 'Prices in it',
+    sortBy: false,
+    text: () => '',
+    render: ({ id }) => <MissingCell sheetId={id} />,
+  },
   { id: 'updatedAt', header: 'Changed', text: (sheet) => sheet.updatedAt.slice(0, 10) },
 ];
 

@@ -9,6 +9,7 @@ import { DropImport } from '../components/drop-import.tsx';
 import { ImportPreview } from '../components/import-preview.tsx';
 import { PHASE_WORDS, shareRead } from '../components/import-words.ts';
 import { MappingForm } from '../components/mapping-form.tsx';
+import { UnlinkedArticles } from '../components/unlinked-articles.tsx';
 import '../../../components/record-editor/record-editor.css';
 
 const FORMATS = { csv: 'CSV', xlsx: 'XLSX' } as const;
@@ -60,13 +61,16 @@ function Stand({ priceImport }: { readonly priceImport: PriceImport }) {
       );
     case 'applied':
       return (
-        <EmptyState title="These prices are taken over." action={again}>
-          {priceImport.priceListId !== null && (
-            <Link to="/price-lists/$priceListId" params={{ priceListId: priceImport.priceListId }}>
-              Open the list
-            </Link>
-          )}
-        </EmptyState>
+        <>
+          <EmptyState title="These prices are taken over." action={again}>
+            {priceImport.priceListId !== null && (
+              <Link to="/price-lists/$priceListId" params={{ priceListId: priceImport.priceListId }}>
+                Open the list
+              </Link>
+            )}
+          </EmptyState>
+          <UnlinkedArticles supplierId={priceImport.supplierId} />
+        </>
       );
     case 'unchanged':
       return <EmptyState title="This file was taken over before. Nothing is to be done." action={again} />;
