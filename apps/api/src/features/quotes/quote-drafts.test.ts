@@ -1,9 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import {
-  type QuotingWorkshop,
-  quotedLines,
-  startQuotingWorkshop,
-} from '../../../../../tests/api/quoting-workshop.ts';
+import { quoteCalls } from '../../../../../tests/api/quote-calls.ts';
+import { type QuotingWorkshop, startQuotingWorkshop } from '../../../../../tests/api/quoting-workshop.ts';
 
 let test: QuotingWorkshop;
 beforeAll(async () => {
@@ -11,29 +8,7 @@ beforeAll(async () => {
 });
 afterAll(() => test.close());
 
-const maker = (version?: number) => ({
-  ...test.as('maker'),
-  ...(version === undefined ? {} : { 'if-match': `"${version}"` }),
-});
-const get = (path: string) => test.request.get(path).set(test.as('read-only'));
-const post = (path: string, body: object = {}, version?: number) =>
-  test.request
-    .post(path)
-    .set(maker(version))
-    .send(Object.keys(body).length === 0 ? undefined : body);
-
-/** A quote with the usual lines, still a draft. @returns the revision */
-async function drafted(title: string, clientId = test.clientId) {
-  const { body: quote } = await post('/api/quotes', { title, clientId, enquiryId: null }).expect(201);
-  const { body: revision } = await get(`/api/quote-revisions/${quote.currentRevisionId}`).expect(200);
-  const draft = { ...revision.draft, lines: quotedLines(test.costSheetId) };
-  const { body } = await test.request
-    .put(`/api/quote-revisions/${revision.id}`)
-    .set(maker(revision.version))
-    .send({ title, clientId, enquiryId: null, draft })
-    .expect(200);
-  return body;
-}
+const { get, post, drafted } = quoteCalls(() => test);
 
 describe('a draft', () => {
   it('begins with a line of a cost sheet where one is named', async () => {

@@ -10,6 +10,7 @@ import { notify } from '../../../components/toast.tsx';
 import { newIdempotencyKey } from '../../../lib/api-client.ts';
 import { useKeepEarlyPrice } from '../api/early-prices.ts';
 import { answerText } from './answer-text.ts';
+import '../../../components/save-notice.css';
 import './enquiry.css';
 
 interface KeepProps {
@@ -26,7 +27,7 @@ export function KeepEarlyPrice({ enquiryId, input, worked }: KeepProps) {
   return (
     <>
       {keep.isError && <ErrorNotice error={keep.error} />}
-      <div className="early-keep">
+      <div className="save-bar">
         <TextInput label="Note" hint="How it was told" value={note} onChange={setNote} />
         <Button
           look="main"
