@@ -81,7 +81,7 @@ describe('the lines of a quote', () => {
     await press('Space');
     const total = page
       .getByRole('region', { name: 'What it comes to' })
-      .getByRole('button', { name: /^total/ });
+      .getByRole('button', { name: /^total: / });
     await total.waitFor();
     const inOak = await total.textContent();
     await page.getByRole('checkbox', { name: 'The same in walnut' }).press('Space');

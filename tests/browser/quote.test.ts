@@ -168,7 +168,8 @@ it('a yes by phone is written down with what was chosen, and an addition to it i
 
   await page.reload();
   await agreed.getByText(/^Addition .*-A1, A drawer for gloves/).waitFor();
-  await page.getByRole('link', { name: 'Revision 1', exact: true }).click();
+  const revisions = page.getByRole('region', { name: 'Revisions and additions' });
+  await revisions.getByRole('link', { name: /^Revision 1/ }).click();
   await page.getByRole('heading', { name: 'Bench, agreed by phone', level: 1 }).waitFor();
   expect(await agreed.textContent()).not.toBe(before);
   expect(errors).toEqual([]);

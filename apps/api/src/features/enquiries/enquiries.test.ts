@@ -192,7 +192,7 @@ describe('early prices of an enquiry', () => {
     expect(await fieldOf({ pieces: [piece, piece] })).toBe('input.pieces.1.id');
     const vast = { length: '999999', width: '999999', height: '999999' };
     const steep = Object.fromEntries(
-      ['materials', 'labour'].map((name) => [name, { basis: 'volume', exponent: '9' }]),
+      ['materials', 'labour'].map((name) => [name, { basis: 'volume', exponent: '2' }]),
     );
     expect(await fieldOf({ asked: { size: vast }, scaling: steep })).toBe('input.asked');
     expect(await application.database.enquiryEarlyPrice.count({ where: { enquiryId: id } })).toBe(0);

@@ -38,6 +38,8 @@ interface DraftSheetProps {
 
 const NONE: readonly never[] = [];
 
+const revisionIn = (search: object): unknown => Reflect.get(search, 'revision');
+
 /** A draft while it is written: lines, terms, and what it comes to always in view. */
 export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
   const draft = useQuoteForm(revision, etag);
@@ -59,8 +61,11 @@ export function DraftSheet({ revision, etag, head, onSent }: DraftSheetProps) {
     { error: figures.error, lines: figures.asked.map(({ key }) => ({ id: key })) },
   );
   useBlocker({
-    shouldBlockFn: () =>
-      isChanged && !window.confirm('Leave without saving? The changes stay in this window only.'),
+    // Opening a working changes the address too, and leaves nothing.
+    shouldBlockFn: ({ current, next }) =>
+      isChanged &&
+      (current.pathname !== next.pathname || revisionIn(current.search) !== revisionIn(next.search)) &&
+      !window.confirm('Leave without saving? The changes stay in this window only.'),
     enableBeforeUnload: isChanged,
   });
   const readNewest = () => queryClient.fetchQuery({ ...revisionQuery(revision.id), staleTime: 0 });
