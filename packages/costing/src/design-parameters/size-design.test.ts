@@ -157,33 +157,6 @@ describe('a design under a choice', () => {
     expect(fields({}, { variant: 'tall' })).toEqual(['variant']);
   });
 
-  it('tells bounds that a value or a formula breaks in the unit of the design', () => {
-    const rail: Parameter = {
-      id: 'rail',
-      label: 'Rail',
-      kind: 'length',
-      value: formula('length - 2'),
-      least: '254',
-      greatest: '600',
-    };
-    const told = (unit: 'mm' | 'in', value: string) =>
-      sizeDesign({ ...design, parameters: [{ ...length, value }, drawers, wood, rail] }, {}, unit)
-        .problems.filter(({ field }) => field === 'parameters.3.value')
-        .map(({ message, mend }) => `${message}; ${mend}`);
-    // 12 in - 2 in = 10 in = 254 mm: on the bound.
-    expect(told('in', '304.8')).toEqual([]);
-    expect(told('in', '279.4')).toEqual([
-      'is 9", less than 10"; enter a length in inches from 10" up to ≈ 23 5/8" (600 mm)',
-    ]);
-    const bill = { ...design.bill, parts: [{ ...part, length: formula('length - 48') }] };
-    const [tooShort] = sizeDesign({ ...design, bill }, { values: { length: '1016' } }, 'in').problems;
-    expect(tooShort).toMatchObject({
-      field: 'bill.parts.0.length',
-      message: 'comes to -8", where more than 0 is wanted',
-    });
-    expect(told('mm', '1202')).toEqual(['is 1200, more than 600; enter a length in mm from 254 up to 600']);
-  });
-
   it('is checked in each of its variants', () => {
     expect(checkDesign(design, 'mm').map(({ field, message }) => [field, message])).toEqual([
       ['bill.parts.2.quantity', 'comes to -1, where at least 0 is wanted (variant Open)'],

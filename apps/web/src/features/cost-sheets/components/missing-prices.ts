@@ -1,7 +1,9 @@
-import type { WorkedCostSheet } from '@scantling/contracts';
+interface Column {
+  readonly unpriced: readonly { readonly code: string; readonly name: string }[];
+}
 
 /** Names of the materials that no number of pieces has a price for, each once. */
-export function missingIn({ columns }: Pick<WorkedCostSheet, 'columns'>): readonly string[] {
+export function missingIn({ columns }: { readonly columns: readonly Column[] }): readonly string[] {
   const byCode = new Map(columns.flatMap(({ unpriced }) => unpriced).map(({ code, name }) => [code, name]));
   return [...byCode.values()];
 }

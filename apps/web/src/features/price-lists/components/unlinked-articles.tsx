@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { unlinkedCountQuery } from '../api/list-supplier-items.ts';
+import '../../../components/button.css';
 import '../../../components/notices.css';
 
 /** What of a supplier's articles no cost sheet can use yet, with the way to link them; nothing where all are linked. */
