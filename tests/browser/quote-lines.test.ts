@@ -3,6 +3,9 @@ import { type QuoteHands, quoteHands } from './quote-hands.ts';
 import { runningProduct } from './running-product.ts';
 import { violations } from './violations.ts';
 
+/** Figures come from the server, which a busy machine keeps waiting. */
+const PATIENT = { timeout: 20_000 };
+
 const product = runningProduct();
 let hands: QuoteHands;
 
@@ -30,7 +33,7 @@ describe('the lines of a quote', () => {
     await page.getByRole('button', { name: /1 to mend, go to/ }).click();
     await type('45');
     await press('Enter');
-    await expect.poll(() => price.getAttribute('aria-invalid')).toBeNull();
+    await expect.poll(() => price.getAttribute('aria-invalid'), PATIENT).toBeNull();
 
     await goToCell(1, 'Unit');
     await press('Shift+ArrowDown', 'Shift+ArrowDown', 'Control+D');
@@ -85,7 +88,7 @@ describe('the lines of a quote', () => {
     await total.waitFor();
     const inOak = await total.textContent();
     await page.getByRole('checkbox', { name: 'The same in walnut' }).press('Space');
-    await expect.poll(() => total.textContent()).not.toBe(inOak);
+    await expect.poll(() => total.textContent(), PATIENT).not.toBe(inOak);
 
     await grid('Lines')
       .getByRole('button', { name: /Words and pictures of The same in walnut/ })
@@ -151,7 +154,7 @@ describe('changes of a draft that are not saved', () => {
     await page.getByText('These changes were made before and not saved.').waitFor();
     expect((await column('Lines', 3)).at(-1)).toBe('a lot');
     await page.getByRole('button', { name: 'Drop changes' }).click();
-    await expect.poll(async () => (await column('Lines', NAMES)).length).toBe(1);
+    await expect.poll(async () => (await column('Lines', NAMES)).length, PATIENT).toBe(1);
   });
 
   it('are shown beside what somebody else saved meanwhile, and lose nothing', async () => {

@@ -3,6 +3,9 @@ import { asClient, linkInMail, PHONE, type QuoteHands, quoteHands } from './quot
 import { runningProduct } from './running-product.ts';
 import { violations } from './violations.ts';
 
+/** Figures come from the server, which a busy machine keeps waiting. */
+const PATIENT = { timeout: 20_000 };
+
 const product = runningProduct();
 let hands: QuoteHands;
 
@@ -33,7 +36,7 @@ it('a piece goes from its cost sheet to an offer that the client accepts with an
     .waitFor();
   const without = (await total.textContent()) ?? '';
   await tried.press('Space');
-  await expect.poll(() => total.textContent()).not.toBe(without);
+  await expect.poll(() => total.textContent(), PATIENT).not.toBe(without);
   await save();
   expect(await violations(page)).toEqual([]);
   const link = await send();
@@ -45,7 +48,7 @@ it('a piece goes from its cost sheet to an offer that the client accepts with an
   const running = phone.getByRole('status').filter({ hasText: 'As chosen, with tax' });
   expect(await running.textContent()).toContain(without);
   await phone.getByRole('checkbox', { name: /Cushion, wool felt/ }).check();
-  await expect.poll(() => running.textContent()).not.toContain(without);
+  await expect.poll(() => running.textContent(), PATIENT).not.toContain(without);
   const chosenTotal = (await running.locator('strong').textContent()) ?? '';
   await phone.getByRole('button', { name: `Accept for ${chosenTotal}` }).click();
   await phone.getByText('Write who accepts, first and last name.').waitFor();
