@@ -11,6 +11,7 @@ import { learningCurve } from './calculations/learning-curve.ts';
 import { machineHourRate } from './calculations/machine-hour-rate.ts';
 import { overheadRate } from './calculations/overhead-rate.ts';
 import { price } from './calculations/price.ts';
+import { priceWorkbook } from './calculations/price-workbook.ts';
 import { quoteTotals } from './calculations/quote-totals.ts';
 import { resaw } from './calculations/resaw.ts';
 import { sensitivity } from './calculations/sensitivity.ts';
@@ -83,6 +84,7 @@ import { remind } from './invoices/remind.ts';
 import { reversePayment } from './invoices/reverse-payment.ts';
 import { workOutInvoice } from './invoices/work-out-invoice.ts';
 import { createLabourGrade } from './labour-grades/create-labour-grade.ts';
+import { downloadLabourRates } from './labour-grades/download-labour-rates.ts';
 import { editLabourGrade } from './labour-grades/edit-labour-grade.ts';
 import { getLabourGrade } from './labour-grades/get-labour-grade.ts';
 import { getLabourRates } from './labour-grades/get-labour-rates.ts';
@@ -106,6 +108,7 @@ import { getOfferPaper } from './offers/get-offer-paper.ts';
 import { getOfferPicture } from './offers/get-offer-picture.ts';
 import { readOffer } from './offers/read-offer.ts';
 import { createOverheadAmount } from './overhead/create-overhead-amount.ts';
+import { downloadOverheadRecovery } from './overhead/download-overhead-recovery.ts';
 import { editOverheadAmount } from './overhead/edit-overhead-amount.ts';
 import { getOverheadAmount } from './overhead/get-overhead-amount.ts';
 import { getOverheadRecovery } from './overhead/get-overhead-recovery.ts';
@@ -162,6 +165,7 @@ import { getSupplier } from './suppliers/get-supplier.ts';
 import { listSuppliers } from './suppliers/list-suppliers.ts';
 import { removeSupplier } from './suppliers/remove-supplier.ts';
 import { createTool } from './tools/create-tool.ts';
+import { downloadToolRates } from './tools/download-tool-rates.ts';
 import { downloadToolRegister } from './tools/download-tool-register.ts';
 import { editTool } from './tools/edit-tool.ts';
 import { getTool } from './tools/get-tool.ts';
@@ -298,12 +302,16 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   getSupplier,
   listSuppliers,
   getLabourRates,
+  downloadLabourRates,
   getOverheadRecovery,
+  downloadOverheadRecovery,
   downloadToolRegister,
+  downloadToolRates,
   getToolRates,
   getToolRegister,
   getToolSchedule,
   price,
+  priceWorkbook,
   quoteTotals,
   costSheet,
   boardMeasure,

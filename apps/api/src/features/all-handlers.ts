@@ -12,6 +12,7 @@ import { answerLearningCurve } from './calculations/learning-curve.ts';
 import { answerMachineHourRate } from './calculations/machine-hour-rate.ts';
 import { answerOverheadRate } from './calculations/overhead-rate.ts';
 import { answerPrice } from './calculations/price.ts';
+import { answerPriceWorkbook } from './calculations/price-workbook.ts';
 import { answerQuoteTotals } from './calculations/quote-totals.ts';
 import { answerResaw } from './calculations/resaw.ts';
 import { answerSensitivity } from './calculations/sensitivity.ts';
@@ -83,6 +84,7 @@ import { answerRemind } from './invoices/remind.ts';
 import { answerReversePayment } from './invoices/reverse-payment.ts';
 import { answerWorkOutInvoice } from './invoices/work-out-invoice.ts';
 import { answerCreateLabourGrade } from './labour-grades/create-labour-grade.ts';
+import { answerDownloadLabourRates } from './labour-grades/download-labour-rates.ts';
 import { answerEditLabourGrade } from './labour-grades/edit-labour-grade.ts';
 import { answerGetLabourGrade } from './labour-grades/get-labour-grade.ts';
 import { answerGetLabourRates } from './labour-grades/get-labour-rates.ts';
@@ -106,6 +108,7 @@ import { answerGetOfferPaper } from './offers/get-offer-paper.ts';
 import { answerGetOfferPicture } from './offers/get-offer-picture.ts';
 import { answerReadOffer } from './offers/read-offer.ts';
 import { answerCreateOverheadAmount } from './overhead/create-overhead-amount.ts';
+import { answerDownloadOverheadRecovery } from './overhead/download-overhead-recovery.ts';
 import { answerEditOverheadAmount } from './overhead/edit-overhead-amount.ts';
 import { answerGetOverheadAmount } from './overhead/get-overhead-amount.ts';
 import { answerGetOverheadRecovery } from './overhead/get-overhead-recovery.ts';
@@ -162,6 +165,7 @@ import { answerGetSupplier } from './suppliers/get-supplier.ts';
 import { answerListSuppliers } from './suppliers/list-suppliers.ts';
 import { answerRemoveSupplier } from './suppliers/remove-supplier.ts';
 import { answerCreateTool } from './tools/create-tool.ts';
+import { answerDownloadToolRates } from './tools/download-tool-rates.ts';
 import { answerDownloadToolRegister } from './tools/download-tool-register.ts';
 import { answerEditTool } from './tools/edit-tool.ts';
 import { answerGetTool } from './tools/get-tool.ts';
@@ -272,12 +276,16 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerListClients,
   answerRemoveClient,
   answerDownloadToolRegister,
+  answerDownloadToolRates,
   answerGetToolRates,
   answerGetToolRegister,
   answerGetToolSchedule,
   answerGetLabourRates,
+  answerDownloadLabourRates,
   answerGetOverheadRecovery,
+  answerDownloadOverheadRecovery,
   answerPrice,
+  answerPriceWorkbook,
   answerQuoteTotals,
   answerCreateExchangeRate,
   answerListExchangeRates,

@@ -14,6 +14,18 @@ const figure = (id: string, label: string, unit: 'money' | 'ratio' | 'money/h', 
   value,
 });
 
+export const examplePriceBody = {
+  currency: 'EUR' as const,
+  costOfProduction: '700',
+  materials: '200',
+  labour: '300',
+  machines: '50',
+  ownerLabour: '300',
+  ownerHours: '10',
+  avoidable: '230',
+  terms: { discount, policy },
+};
+
 export const price = defineContract({
   name: 'price',
   method: 'POST',
@@ -53,17 +65,7 @@ export const price = defineContract({
     figures: figureTableSchema,
   }),
   example: {
-    body: {
-      currency: 'EUR',
-      costOfProduction: '700',
-      materials: '200',
-      labour: '300',
-      machines: '50',
-      ownerLabour: '300',
-      ownerHours: '10',
-      avoidable: '230',
-      terms: { discount, policy },
-    },
+    body: examplePriceBody,
     answer: {
       listPrice: 'list-price',
       netPrice: 'list-price',

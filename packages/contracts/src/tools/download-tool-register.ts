@@ -1,10 +1,11 @@
 import { z } from 'zod';
 import { defineContract } from '../contract.ts';
+import { XLSX_TYPE } from '../designs/export-bill.ts';
 import { bookYear } from './get-tool-rates.ts';
 
 export const REGISTER_MEDIA_TYPES = {
   csv: 'text/csv',
-  xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+  xlsx: XLSX_TYPE,
 } as const;
 
 export const downloadToolRegister = defineContract({
@@ -12,7 +13,8 @@ export const downloadToolRegister = defineContract({
   method: 'GET',
   path: '/api/tool-register/file',
   summary: 'Download the register of tools of one year',
-  description: 'For the accountant, as CSV or XLSX; amounts are rounded to the minor unit of the currency.',
+  description:
+    'For the accountant. CSV holds amounts rounded to the minor unit of the currency; XLSX calculates: the register, the schedule of each tool, every input once, and the whole working.',
   tag: 'tools',
   roles: 'anyone',
   query: z.strictObject({ year: bookYear, format: z.enum(['csv', 'xlsx']) }),

@@ -33,6 +33,7 @@ export const toolRegisterSchema = z
     figures: figureTableSchema,
   })
   .meta({ id: 'ToolRegister' });
+export type ToolRegisterAnswer = z.output<typeof toolRegisterSchema>;
 
 export const getToolRegister = defineContract({
   name: 'get-tool-register',

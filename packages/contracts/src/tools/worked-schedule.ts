@@ -1,5 +1,5 @@
 import type { DepreciationSchedule } from '@scantling/costing';
-import type { FigureTableBuilder } from '@scantling/figures';
+import type { Figure, FigureTableBuilder } from '@scantling/figures';
 import { z } from 'zod';
 import { figureId } from '../figures.ts';
 
@@ -25,29 +25,34 @@ export const depreciationScheduleSchema = z
 export type WorkedSchedule = z.output<typeof depreciationScheduleSchema>;
 
 /** Puts a schedule's figures into the table and answers their ids. */
-export function toWorkedSchedule(schedule: DepreciationSchedule, table: FigureTableBuilder): WorkedSchedule {
+export function toWorkedSchedule(
+  schedule: DepreciationSchedule,
+  table: FigureTableBuilder,
+  prefix = '',
+): WorkedSchedule {
   const { disposal } = schedule;
+  const add = (name: string, figure: Figure) => table.add(`${prefix}${name}`, figure);
   return {
     method: schedule.method,
     methodLabel: schedule.methodLabel,
     caution: schedule.caution,
-    cost: table.add('cost', schedule.cost),
-    salvage: table.add('salvage', schedule.salvage),
+    cost: add('cost', schedule.cost),
+    salvage: add('salvage', schedule.salvage),
     years: schedule.years.map(({ year, opening, expense, closing }) => ({
       year,
-      opening: table.add(`years/${year}/opening`, opening),
-      expense: table.add(`years/${year}/expense`, expense),
-      closing: table.add(`years/${year}/closing`, closing),
+      opening: add(`years/${year}/opening`, opening),
+      expense: add(`years/${year}/expense`, expense),
+      closing: add(`years/${year}/closing`, closing),
     })),
-    total: table.add('total', schedule.total),
+    total: add('total', schedule.total),
     disposal:
       disposal === null
         ? null
         : {
             year: disposal.year,
-            bookValue: table.add('disposal/book-value', disposal.bookValue),
-            proceeds: table.add('disposal/proceeds', disposal.proceeds),
-            gain: table.add('disposal/gain', disposal.gain),
+            bookValue: add('disposal/book-value', disposal.bookValue),
+            proceeds: add('disposal/proceeds', disposal.proceeds),
+            gain: add('disposal/gain', disposal.gain),
           },
   };
 }

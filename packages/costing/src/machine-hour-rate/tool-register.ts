@@ -1,4 +1,5 @@
 import { difference, type Figure, named, number, scale, sum } from '@scantling/figures';
+import type { DepreciationSchedule } from '../depreciation/index.ts';
 import { CostingInputError } from '../input-error.ts';
 import type { CostingContext } from '../leaf-reader.ts';
 import { bookSchedule } from './book-schedule.ts';
@@ -19,6 +20,8 @@ export interface RegisterRow {
   readonly closing: Figure<'money'>;
   /** Proceeds less book value, in the year of disposal. */
   readonly gain: Figure<'money'> | null;
+  /** How the books write it off over all its years. */
+  readonly schedule: DepreciationSchedule;
 }
 
 /** The amounts of a row, in the order a register shows them. */
@@ -103,6 +106,7 @@ function registerRow(tool: Tool, index: number, year: number, context: CostingCo
       disposed: gone === null ? none : named(label('book value that left in'), gone.bookValue),
       closing: gone === null ? after : difference(label('book value at the end of'), after, gone.bookValue),
       gain: gone?.gain ?? null,
+      schedule,
     },
   ];
 }

@@ -1,35 +1,35 @@
-import { downloadToolRegister, REGISTER_MEDIA_TYPES } from '@scantling/contracts';
+import { downloadToolRegister, REGISTER_MEDIA_TYPES, toWorkedSchedule } from '@scantling/contracts';
 import { REGISTER_AMOUNTS, type ToolRegister } from '@scantling/costing';
 import { roundHalfAway } from '@scantling/decimals';
-import type { Figure } from '@scantling/figures';
+import { type Figure, FigureTableBuilder } from '@scantling/figures';
 import { type Currency, minorUnits } from '@scantling/money';
-import { type WrittenCell, writeCsv, writeWorkbook } from '@scantling/renderers';
+import { type WrittenCell, writeCsv } from '@scantling/renderers';
+import { toolRegisterWorkbook } from '@scantling/workbooks';
 import { FileAnswer, handle } from '../../handle.ts';
+import { workbookAbout, workbookAnswer } from '../../workbook-answer.ts';
 import { readRegister } from './read-register.ts';
+import { toWorkedRegister } from './worked-register.ts';
 
 const FIRST_HEADERS = ['tool', 'name', 'acquisition', 'method'];
 const AMOUNT_HEADERS = ['opening', 'addition', 'depreciation', 'disposed', 'closing', 'gain on disposal'];
 
 export const answerDownloadToolRegister = handle(downloadToolRegister, async ({ query, services }) => {
   const { register, currency } = await readRegister(services.database, query.year);
-  const name = `tool-register-${query.year}.${query.format}`;
-  const rows = toRows(register, currency);
-  const content =
-    query.format === 'csv'
-      ? Buffer.from(writeCsv(rows), 'utf8')
-      : await writeWorkbook([
-          { name: `Tools ${query.year}`, rows },
-          {
-            name: 'Notes',
-            rows: [['note'], [register.note], ...register.leftOut.map((tool) => [hired(tool)])],
-          },
-        ]);
-  return new FileAnswer(name, REGISTER_MEDIA_TYPES[query.format], content);
+  const name = `tool-register-${query.year}`;
+  if (query.format === 'csv')
+    return new FileAnswer(
+      `${name}.csv`,
+      REGISTER_MEDIA_TYPES.csv,
+      Buffer.from(writeCsv(toRows(register, currency)), 'utf8'),
+    );
+  const table = new FigureTableBuilder({ withDerivations: true });
+  const schedules = register.rows.map(({ toolId, toolName, schedule }) => ({
+    name: toolName,
+    schedule: toWorkedSchedule(schedule, table, `${toolId}/schedule/`),
+  }));
+  const worked = { register: toWorkedRegister(register, table), schedules };
+  return workbookAnswer(name, toolRegisterWorkbook(worked, await workbookAbout(services)));
 });
-
-function hired(tool: string): string {
-  return `Left out, hired: ${tool}`;
-}
 
 function toRows({ rows, totals }: ToolRegister, currency: Currency): WrittenCell[][] {
   const places = minorUnits(currency);

@@ -1,7 +1,8 @@
 import { exampleToolInput } from '@scantling/contracts';
-import { readTable } from '@scantling/renderers';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { startTestApplication, type TestApplication } from '../../../../../tests/api/application.ts';
+import { openWorkbook } from '../../../../../tests/workbooks/open-workbook.ts';
+import { workbookFaults } from '../../../../../tests/workbooks/workbook-faults.ts';
 
 let application: TestApplication;
 
@@ -144,11 +145,10 @@ describe('what a tool costs', () => {
         .expect(200);
     const csv = (await file('csv')).body.toString('utf8');
     expect(csv).toContain('4800.00,0.00,960.00,0.00,3840.00');
-    const { rows } = await readTable((await file('xlsx')).body);
-    const cells: (readonly string[])[] = [];
-    for await (const row of rows) cells.push(row.cells);
-    expect(cells.map(([first]) => first)).toEqual(['tool', 'SAW', 'total']);
-    expect(cells[1]?.slice(4, 9).map(Number)).toEqual([4800, 0, 960, 0, 3840]);
+    const book = await openWorkbook((await file('xlsx')).body);
+    expect(workbookFaults(book)).toEqual([]);
+    expect(book.row('Register 2025', 'All tools').slice(4, 9)).toEqual([4800, 0, 960, 0, 3840]);
+    book.close();
   });
 });
 

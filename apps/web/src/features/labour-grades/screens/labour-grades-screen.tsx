@@ -1,9 +1,10 @@
-import { createLabourGrade } from '@scantling/contracts';
+import { createLabourGrade, downloadLabourRates } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { addressOf } from '../../../lib/api-client.ts';
 import { useCurrency, useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { labourRatesQuery } from '../api/get-labour-rates.ts';
@@ -17,7 +18,15 @@ export function LabourGradesScreen() {
   const newLink = mayCreate && <Link to="/labour-grades/new">Enter a labour grade</Link>;
   return (
     <Sheet>
-      <SheetHeader title="Labour grades" facts={[{ label: 'Currency', value: currency }]} />
+      <SheetHeader
+        title="Labour grades"
+        facts={[{ label: 'Currency', value: currency }]}
+        actions={
+          <a className="button button-plain" href={addressOf(downloadLabourRates, {})} download>
+            Spreadsheet (XLSX)
+          </a>
+        }
+      />
       {worked.isPending && <Loading />}
       {worked.isError && <ErrorNotice error={worked.error} retry={() => void worked.refetch()} />}
       {worked.data?.rates.length === 0 && (

@@ -1,9 +1,10 @@
-import { createOverheadAmount } from '@scantling/contracts';
+import { createOverheadAmount, downloadOverheadRecovery } from '@scantling/contracts';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { EmptyState, ErrorNotice } from '../../../components/notices.tsx';
 import { Loading } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { addressOf } from '../../../lib/api-client.ts';
 import { useCurrency, useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
 import { overheadRecoveryQuery } from '../api/get-overhead-recovery.ts';
@@ -21,7 +22,15 @@ export function OverheadScreen() {
   const { data } = recovery;
   return (
     <Sheet>
-      <SheetHeader title="Overhead" facts={[{ label: 'Currency', value: currency }]} />
+      <SheetHeader
+        title="Overhead"
+        facts={[{ label: 'Currency', value: currency }]}
+        actions={
+          <a className="button button-plain" href={addressOf(downloadOverheadRecovery, {})} download>
+            Spreadsheet (XLSX)
+          </a>
+        }
+      />
       {recovery.isPending && <Loading />}
       {recovery.isError && <ErrorNotice error={recovery.error} retry={() => void recovery.refetch()} />}
       {data?.proof.lines.length === 0 && (

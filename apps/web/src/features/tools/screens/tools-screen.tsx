@@ -1,10 +1,11 @@
-import type { ToolRecord } from '@scantling/contracts';
+import { downloadToolRates, type ToolRecord } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { RecordList } from '../../../components/record-editor/record-list.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
+import { addressOf } from '../../../lib/api-client.ts';
 import { formatMoney, formatNumber } from '../../../lib/format.ts';
 import { useCurrency } from '../../../lib/use-session.ts';
 import { toolCalls } from '../api/tool-calls.ts';
@@ -57,6 +58,11 @@ export function ToolsScreen() {
         title="Tools"
         path={<Link to="/tools/register">Register for the accountant</Link>}
         facts={[{ label: 'Currency', value: currency }]}
+        actions={
+          <a className="button button-plain" href={addressOf(downloadToolRates, { query: {} })} download>
+            Hour rates (XLSX)
+          </a>
+        }
       />
       <RecordList
         calls={toolCalls}
