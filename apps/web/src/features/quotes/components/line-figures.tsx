@@ -25,6 +25,7 @@ function drawn(
     },
     render: (row) => {
       const id = found(row);
+      if (worked === undefined) return '';
       return id === null ? nothing : <FigureValue id={id} isPercent={isPercent} />;
     },
   };
