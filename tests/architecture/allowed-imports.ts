@@ -65,13 +65,27 @@ export const PURE_PARTS = [
 
 /**
  * Which feature may use another one's exported functions: a cost sheet is worked out from everything else, invoices and
- * delivery notes rest on what was accepted, and the demo is entered through the features' own code. `*` is every
+ * delivery notes rest on what was accepted, values are taken over into the records they come from, and the demo is entered through the features' own code. `*` is every
  * feature: each screen shows figures. A loop among features is caught by the test for loops.
  */
 export const ALLOWED_FEATURE_IMPORTS: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> =
   {
     'apps/api/src/features': {
       'cost-sheets': ['designs', 'materials', 'price-lists', 'exchange-rates', 'workshop'],
+      scenarios: ['cost-sheets'],
+      'own-values': [
+        'cost-sheets',
+        'designs',
+        'labour-grades',
+        'materials',
+        'overhead',
+        'price-lists',
+        'quotes',
+        'scenarios',
+        'suppliers',
+        'tools',
+        'workshop',
+      ],
       offers: ['quotes'],
       quotes: ['cost-sheets'],
       invoices: ['quotes'],

@@ -114,6 +114,9 @@ import { getOverheadAmount } from './overhead/get-overhead-amount.ts';
 import { getOverheadRecovery } from './overhead/get-overhead-recovery.ts';
 import { listOverheadAmounts } from './overhead/list-overhead-amounts.ts';
 import { removeOverheadAmount } from './overhead/remove-overhead-amount.ts';
+import { applyChanges } from './own-values/apply-changes.ts';
+import { previewChanges } from './own-values/preview-changes.ts';
+import { takeBackOwnValue } from './own-values/take-back-own-value.ts';
 import { createPerson } from './people/create-person.ts';
 import { editPerson } from './people/edit-person.ts';
 import { getPerson } from './people/get-person.ts';
@@ -155,6 +158,12 @@ import { withdrawQuote } from './quotes/withdraw-quote.ts';
 import { workOutQuote } from './quotes/work-out-quote.ts';
 import { workOutQuoteDraft } from './quotes/work-out-quote-draft.ts';
 import { workOutQuoteLine } from './quotes/work-out-quote-line.ts';
+import { createScenario } from './scenarios/create-scenario.ts';
+import { editScenario } from './scenarios/edit-scenario.ts';
+import { listScenarios } from './scenarios/list-scenarios.ts';
+import { removeScenario } from './scenarios/remove-scenario.ts';
+import { workOutScenario } from './scenarios/work-out-scenario.ts';
+import { workOutWhatIf } from './scenarios/work-out-what-if.ts';
 import { getHealth } from './service/get-health.ts';
 import { getReadiness } from './service/get-readiness.ts';
 import { getSession } from './sign-in/get-session.ts';
@@ -230,6 +239,15 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   downloadCostSheet,
   workOutSensitivity,
   solveCostSheet,
+  applyChanges,
+  previewChanges,
+  takeBackOwnValue,
+  createScenario,
+  editScenario,
+  listScenarios,
+  removeScenario,
+  workOutScenario,
+  workOutWhatIf,
   listEnquiries,
   getEnquiry,
   createEnquiry,

@@ -1,4 +1,5 @@
 import { decimal } from '@scantling/decimals';
+import { undatedKey } from './leaf-key.ts';
 import type { FigureNode, FigureTable } from './table.ts';
 
 /** A leaf that is not the same in two tables. */
@@ -12,13 +13,11 @@ export interface LeafChange {
   readonly now?: FigureNode;
 }
 
-const DATE_AT_END = /\/\d{4}-\d{2}-\d{2}$/;
-
 /** Leaves by key; one whose key ends with the day it is of (an exchange rate) is the same leaf on another day. */
 function leavesOf(table: FigureTable): Map<string, FigureNode> {
   const found = new Map<string, FigureNode>();
   for (const node of Object.values(table))
-    if (node.source !== undefined) found.set(node.id.replace(DATE_AT_END, ''), node);
+    if (node.source !== undefined) found.set(undatedKey(node.id), node);
   return found;
 }
 

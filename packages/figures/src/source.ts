@@ -16,6 +16,7 @@ export const SOURCE_KINDS = [
   'cost-sheet',
   'what-if',
   'simulation',
+  'own-value',
 ] as const;
 
 export type SourceKind = (typeof SOURCE_KINDS)[number];

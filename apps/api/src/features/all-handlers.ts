@@ -114,6 +114,9 @@ import { answerGetOverheadAmount } from './overhead/get-overhead-amount.ts';
 import { answerGetOverheadRecovery } from './overhead/get-overhead-recovery.ts';
 import { answerListOverheadAmounts } from './overhead/list-overhead-amounts.ts';
 import { answerRemoveOverheadAmount } from './overhead/remove-overhead-amount.ts';
+import { answerApplyChanges } from './own-values/apply-changes.ts';
+import { answerPreviewChanges } from './own-values/preview-changes.ts';
+import { answerTakeBackOwnValue } from './own-values/take-back-own-value.ts';
 import { answerCreatePerson } from './people/create-person.ts';
 import { answerEditPerson } from './people/edit-person.ts';
 import { answerGetPerson } from './people/get-person.ts';
@@ -155,6 +158,12 @@ import { answerWithdrawQuote } from './quotes/withdraw-quote.ts';
 import { answerWorkOutQuote } from './quotes/work-out-quote.ts';
 import { answerWorkOutQuoteDraft } from './quotes/work-out-quote-draft.ts';
 import { answerWorkOutQuoteLine } from './quotes/work-out-quote-line.ts';
+import { answerCreateScenario } from './scenarios/create-scenario.ts';
+import { answerEditScenario } from './scenarios/edit-scenario.ts';
+import { answerListScenarios } from './scenarios/list-scenarios.ts';
+import { answerRemoveScenario } from './scenarios/remove-scenario.ts';
+import { answerWorkOutScenario } from './scenarios/work-out-scenario.ts';
+import { answerWorkOutWhatIf } from './scenarios/work-out-what-if.ts';
 import { answerGetHealth } from './service/get-health.ts';
 import { answerGetReadiness } from './service/get-readiness.ts';
 import { answerGetSession } from './sign-in/get-session.ts';
@@ -230,6 +239,15 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerDownloadCostSheet,
   answerWorkOutSensitivity,
   answerSolveCostSheet,
+  answerApplyChanges,
+  answerPreviewChanges,
+  answerTakeBackOwnValue,
+  answerCreateScenario,
+  answerEditScenario,
+  answerListScenarios,
+  answerRemoveScenario,
+  answerWorkOutScenario,
+  answerWorkOutWhatIf,
   answerTryCostSheet,
   answerCompareCostSheets,
   answerEditWorkshop,

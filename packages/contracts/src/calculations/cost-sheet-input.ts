@@ -21,6 +21,7 @@ import {
 import { billSchema, recordCode, rowId } from '../designs/bill.ts';
 import { parametersSchema, parameterValuesSchema, variantsSchema } from '../designs/parameters.ts';
 import { currencySchema } from '../figures.ts';
+import { ownValuesSchema } from '../own-values/own-value.ts';
 import { priceUnitSchema } from '../price-lists/price-list.ts';
 import { calendarDate } from '../record.ts';
 import { toolDepreciationSchema } from '../tools/depreciation-method.ts';
@@ -219,5 +220,6 @@ export const costSheetInputSchema: z.ZodType<CostSheetInput, CostSheetInput> = z
       resawCleanUp: nonNegativeDecimalText,
     }),
     terms: costTermsSchema,
+    ownValues: ownValuesSchema.max(300).exactOptional(),
   })
   .meta({ id: 'CostSheetInput' });

@@ -4,6 +4,7 @@ import { nonNegativeDecimalText, positiveDecimalText, shareText } from '../decim
 import { rowId } from '../designs/bill.ts';
 import { unitSystemSchema } from '../designs/design.ts';
 import { parameterValuesSchema } from '../designs/parameters.ts';
+import { ownValuesSchema } from '../own-values/own-value.ts';
 import { calendarDate, givenName, moment, recordId } from '../record.ts';
 
 export const pricePolicySchema = z
@@ -74,6 +75,8 @@ export const costSheetFields = {
 export const costSheetSchema = z.strictObject({
   id: recordId,
   ...costSheetFields,
+  /** Values that stand on this sheet alone. */
+  ownValues: ownValuesSchema,
   designCode: z.string(),
   designName: z.string(),
   /** Number of the design's newest revision. */
@@ -109,6 +112,7 @@ export const exampleCostSheet: z.input<typeof costSheetSchema> = {
   onDate: '2026-03-01',
   quantities: [1, 2, 5],
   terms: exampleTerms,
+  ownValues: [],
   designCode: 'BENCH',
   designName: 'Hall bench',
   newestRevision: 3,

@@ -71,6 +71,19 @@ export interface CostTerms {
   readonly priceStep?: { readonly to: string; readonly direction: 'up' | 'nearest' };
 }
 
+/** A value that somebody gave one leaf for one cost sheet. */
+export interface OwnValue {
+  /** The key of the leaf. */
+  readonly leaf: string;
+  /** What the leaf was called when it got the value. */
+  readonly label: string;
+  readonly value: string;
+  /** Who gave it. */
+  readonly by: string;
+  /** The day it was given, YYYY-MM-DD. */
+  readonly on: string;
+}
+
 /** Everything a cost sheet rests on. Plain data: the same input always gives the same sheet. */
 export interface CostSheetInput {
   readonly currency: Currency;
@@ -94,6 +107,8 @@ export interface CostSheetInput {
   readonly suppliers?: readonly SupplierTerms[];
   readonly rates: ShopRates;
   readonly terms: CostTerms;
+  /** Values that stand on this sheet alone, in place of what the records say. */
+  readonly ownValues?: readonly OwnValue[];
 }
 
 /** The input with every formula worked out, as costing reads it. */

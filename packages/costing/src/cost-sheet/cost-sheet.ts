@@ -9,6 +9,7 @@ import { type FreightLine, freightLines, supplierOrders } from './freight-lines.
 import { type MaterialLine, materialLines, type UnpricedMaterial } from './material-lines.ts';
 import { materialUses } from './material-uses.ts';
 import { type SheetNotice, sheetNotices } from './notices/index.ts';
+import { OwnValues } from './own-values.ts';
 import { type PartNeed, partNeed } from './part-need.ts';
 import { perPiece } from './per-piece.ts';
 import { SheetContext } from './sheet-context.ts';
@@ -64,26 +65,33 @@ export function costSheet(given: CostSheetInput): CostSheet {
   );
   const sheet = new SheetContext({ ...rest, bill: sized.bill }, sized.figures);
   try {
-    return { input: given, bill: sized.bill, parameters: sized.parameters, ...workedOut(sheet) };
+    const own = new OwnValues(given.ownValues ?? []);
+    const worked = workedOut(sheet, own);
+    return { input: given, bill: sized.bill, parameters: own.within(sized.parameters), ...worked };
   } catch (error) {
     if (!(error instanceof CostingInputError)) throw error;
     throw new CostingInputError(drawnField(error.field, sized.kept), error.reason, error.mend);
   }
 }
 
-function workedOut(sheet: SheetContext) {
+/** Own values take their place at the end: what was chosen on the way (prices, stock) stays as the records have it. */
+function workedOut(sheet: SheetContext, own: OwnValues) {
   const { bill, quantities } = sheet.input;
-  const parts = bill.parts.map((part, index) => partNeed(part, index, sheet));
+  const needs = bill.parts.map((part, index) => partNeed(part, index, sheet));
   const rates = new ShopRateFigures(sheet);
-  const columns = quantities.map((quantity) => column(quantity, parts, rates, sheet));
+  const parts = own.within(needs);
+  const columns = own.within(quantities.map((quantity) => column(quantity, needs, rates, sheet)));
+  const weight = own.within(weightOf(needs, sheet));
+  const noticed = columns.map((one) => ({
+    ...one,
+    parts,
+    orders: own.within(supplierOrders(one.materials, sheet)),
+  }));
   return {
     parts,
     columns,
-    weight: weightOf(parts, sheet),
-    notices: sheetNotices(
-      columns.map((one) => ({ ...one, parts, orders: supplierOrders(one.materials, sheet) })),
-      sheet,
-    ),
+    weight,
+    notices: [...sheetNotices(noticed, sheet), ...own.gone(quantities)],
     isComplete: columns.every((one) => one.unpriced.length === 0),
   };
 }

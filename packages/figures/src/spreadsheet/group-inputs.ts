@@ -21,6 +21,7 @@ export const GROUP_OF: Readonly<Record<SourceKind, InputGroup>> = {
   'cost-sheet': 'Terms, and what was entered',
   'what-if': 'Terms, and what was entered',
   simulation: 'Terms, and what was entered',
+  'own-value': 'Terms, and what was entered',
   'bill-of-materials': 'Bill of materials',
   'cutting-plan': 'Bill of materials',
   'shop-rate': 'Shop rates',

@@ -2,6 +2,7 @@ import {
   type costSheetSchema,
   costTermsSchema,
   type FieldProblem,
+  ownValuesSchema,
   parameterValuesSchema,
   quantitiesSchema,
 } from '@scantling/contracts';
@@ -36,6 +37,7 @@ export function toCostSheet(row: Row): CostSheetAnswer {
     onDate: row.onDate === null ? null : row.onDate.toISOString().slice(0, 10),
     quantities: quantitiesSchema.parse(row.quantities),
     terms: costTermsSchema.parse(row.terms),
+    ownValues: ownValuesSchema.parse(row.ownValues),
     designCode: row.design.code,
     designName: row.design.name,
     newestRevision: row.design.version,

@@ -15,7 +15,7 @@ import { type ChosenDrawing, chosenDrawing, type DesignChoice } from './design-c
  */
 export async function gatherInput(
   database: Prisma.TransactionClient,
-  sheet: DesignChoice & Pick<CostSheetAnswer, 'basis' | 'onDate' | 'quantities' | 'terms'>,
+  sheet: DesignChoice & Pick<CostSheetAnswer, 'basis' | 'onDate' | 'quantities' | 'terms' | 'ownValues'>,
   today: string,
   kept?: ChosenDrawing,
 ): Promise<CostSheetInput> {
@@ -56,5 +56,6 @@ export async function gatherInput(
     suppliers: await supplierTerms(database, [...offers.values()].flat(), onDate, currency),
     rates: await shopRates(database, today),
     terms: sheet.terms,
+    ownValues: sheet.ownValues,
   };
 }

@@ -1,5 +1,11 @@
 import { Readable } from 'node:stream';
-import { costSheetFields, givenName, overallSizeText, unitSystemSchema } from '@scantling/contracts';
+import {
+  costSheetFields,
+  givenName,
+  overallSizeText,
+  scenarioFields,
+  unitSystemSchema,
+} from '@scantling/contracts';
 import type { DrawnDesign } from '@scantling/costing';
 import { z } from 'zod';
 import type { Prisma } from '../../generated/prisma/client.ts';
@@ -7,6 +13,9 @@ import { lengthUnitOf, readBillFile } from '../designs/bill-file.ts';
 import { addRevision, sizeColumns } from '../designs/design-records.ts';
 import { requireSoundDrawing } from '../designs/sound-drawing.ts';
 import { demoFile, demoJson, demoRows } from './demo-files.ts';
+
+/** The demo's owner, who is said to have kept its scenarios. */
+const DEMO_MAKER = 'Odalie Quarrenstile (demo)';
 
 const designRow = z.strictObject({
   code: z.string(),
@@ -21,7 +30,12 @@ const designRow = z.strictObject({
 
 const { designId: _design, clientId: _client, ...sheetFields } = costSheetFields;
 const sheetsSchema = z.array(
-  z.strictObject({ ...sheetFields, design: z.string(), client: givenName.nullable() }),
+  z.strictObject({
+    ...sheetFields,
+    design: z.string(),
+    client: givenName.nullable(),
+    scenarios: z.array(scenarioFields).default([]),
+  }),
 );
 
 /** @throws Error naming the file and line, which only a changed demo file can cause */
@@ -65,7 +79,7 @@ export async function enterCostSheets(
   const clientIds = new Map(clients.map(({ id, name }) => [name, id]));
   const sheets = sheetsSchema.parse(await demoJson('cost-sheets.json'));
   for (const [place, given] of sheets.entries()) {
-    const { design, client, onDate, terms, ...fields } = given;
+    const { design, client, onDate, terms, scenarios, ...fields } = given;
     const designId = designIds.get(design);
     if (designId === undefined) throw new Error(`prisma/demo/cost-sheets.json names no design "${design}"`);
     await transaction.costSheet.create({
@@ -77,6 +91,9 @@ export async function enterCostSheets(
         terms: JSON.parse(JSON.stringify(terms)),
         isDemo: true,
         createdAt: new Date(now.getTime() + place),
+        scenarios: {
+          create: scenarios.map((scenario) => ({ ...scenario, madeBy: DEMO_MAKER, isDemo: true })),
+        },
       },
     });
   }

@@ -7,7 +7,7 @@ import { demoListHashes } from './enter-prices.ts';
 /** Ids of demo records that records of the workshop's own rest on, so that they stay. */
 export interface KeptRecords {
   readonly designs: readonly string[];
-  /** Named by own quotes. */
+  /** Named by own quotes, or with own scenarios. */
   readonly costSheets: readonly string[];
   readonly clients: readonly string[];
   readonly materials: readonly string[];
@@ -69,8 +69,15 @@ async function suppliersThatStay(transaction: Prisma.TransactionClient, material
 
 /** Finds what stays: whatever an own cost sheet, design, person, tool or price list needs, and what that needs. */
 export async function findKeptRecords(transaction: Prisma.TransactionClient): Promise<KeptRecords> {
-  const quoted = { ...DEMO, id: { in: await sheetsInQuotes(transaction) } };
-  const costSheets = idsOf(await transaction.costSheet.findMany({ where: quoted, select: { id: true } }));
+  const costSheets = idsOf(
+    await transaction.costSheet.findMany({
+      where: {
+        ...DEMO,
+        OR: [{ id: { in: await sheetsInQuotes(transaction) } }, { scenarios: { some: OWN } }],
+      },
+      select: { id: true },
+    }),
+  );
   const ofSheets = { costSheets: { some: { OR: [OWN, { id: { in: costSheets } }] } } };
   const designs = idsOf(
     await transaction.design.findMany({ where: { ...DEMO, ...ofSheets }, select: { id: true } }),

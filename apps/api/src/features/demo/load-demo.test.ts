@@ -111,6 +111,7 @@ describe('the demo workshop', () => {
         basis: 'commission' as const,
         onDate: '2026-11-02',
         quantities: [1, 5],
+        ownValues: [],
         terms,
       };
       const { columns, weight } = costSheet(await gatherInput(test.database, asked, '2026-11-25'));

@@ -145,6 +145,7 @@ describe('a workshop with records of its own', () => {
       basis: 'shop' as const,
       onDate: '2026-11-02',
       quantities: [1],
+      ownValues: [],
       terms: costTermsSchema.parse(sheet.terms),
     };
     const { columns } = costSheet(await gatherInput(database, asked, '2026-11-25'));

@@ -21,6 +21,7 @@ async function adopt(transaction: Prisma.TransactionClient, kept: KeptRecords): 
   await transaction.design.updateMany(among(kept.designs));
   await transaction.client.updateMany(among(kept.clients));
   await transaction.costSheet.updateMany(among(kept.costSheets));
+  await transaction.scenario.updateMany({ where: { costSheetId: { in: [...kept.costSheets] } }, data: OWN });
   await transaction.material.updateMany(among(kept.materials));
   await transaction.supplier.updateMany(among(kept.suppliers));
   await transaction.labourGrade.updateMany(among(kept.grades));

@@ -64,13 +64,20 @@ export function changeLabourGrade(
   where: RecordVersion,
   given: Given,
 ): Promise<LabourGradeRecord> {
-  return database.$transaction(async (transaction) => {
-    await check(transaction, given, where.id);
-    const data = { ...given, version: { increment: 1 } };
-    const { count } = await transaction.labourGrade.updateMany({ where, data });
-    await requireUpdated(count, 'labour grade', () => exists(transaction, where.id));
-    return findLabourGrade(transaction, where.id);
-  });
+  return database.$transaction((transaction) => changeLabourGradeIn(transaction, where, given));
+}
+
+/** The same within a transaction that changes more. */
+export async function changeLabourGradeIn(
+  transaction: Prisma.TransactionClient,
+  where: RecordVersion,
+  given: Given,
+): Promise<LabourGradeRecord> {
+  await check(transaction, given, where.id);
+  const data = { ...given, version: { increment: 1 } };
+  const { count } = await transaction.labourGrade.updateMany({ where, data });
+  await requireUpdated(count, 'labour grade', () => exists(transaction, where.id));
+  return findLabourGrade(transaction, where.id);
 }
 
 /** @throws RequestProblem version-stale, not-found, still-in-use */

@@ -101,13 +101,20 @@ export async function addMaterial(database: Database, given: Given): Promise<Mat
 
 /** @throws RequestProblem version-stale, not-found, already-exists, input-invalid */
 export function changeMaterial(database: Database, where: RecordVersion, given: Given): Promise<Material> {
-  return database.$transaction(async (transaction) => {
-    await check(transaction, given, where.id);
-    const data = { ...toData(given), version: { increment: 1 } };
-    const { count } = await transaction.material.updateMany({ where, data });
-    await requireUpdated(count, 'material', () => exists(transaction, where.id));
-    return findMaterial(transaction, where.id);
-  });
+  return database.$transaction((transaction) => changeMaterialIn(transaction, where, given));
+}
+
+/** The same within a transaction that changes more. */
+export async function changeMaterialIn(
+  transaction: Prisma.TransactionClient,
+  where: RecordVersion,
+  given: Given,
+): Promise<Material> {
+  await check(transaction, given, where.id);
+  const data = { ...toData(given), version: { increment: 1 } };
+  const { count } = await transaction.material.updateMany({ where, data });
+  await requireUpdated(count, 'material', () => exists(transaction, where.id));
+  return findMaterial(transaction, where.id);
 }
 
 /** @throws RequestProblem version-stale, not-found, still-in-use where a supplier's article is linked to it */

@@ -72,13 +72,20 @@ export function changeOverheadAmount(
   where: RecordVersion,
   given: Given,
 ): Promise<OverheadAmountRecord> {
-  return database.$transaction(async (transaction) => {
-    await check(transaction, given, where.id);
-    const data = { ...given, version: { increment: 1 } };
-    const { count } = await transaction.overheadAmount.updateMany({ where, data });
-    await requireUpdated(count, 'yearly amount', () => exists(transaction, where.id));
-    return findOverheadAmount(transaction, where.id);
-  });
+  return database.$transaction((transaction) => changeOverheadAmountIn(transaction, where, given));
+}
+
+/** The same within a transaction that changes more. */
+export async function changeOverheadAmountIn(
+  transaction: Prisma.TransactionClient,
+  where: RecordVersion,
+  given: Given,
+): Promise<OverheadAmountRecord> {
+  await check(transaction, given, where.id);
+  const data = { ...given, version: { increment: 1 } };
+  const { count } = await transaction.overheadAmount.updateMany({ where, data });
+  await requireUpdated(count, 'yearly amount', () => exists(transaction, where.id));
+  return findOverheadAmount(transaction, where.id);
 }
 
 /** @throws RequestProblem version-stale, not-found */

@@ -1,4 +1,4 @@
-import { costTermsSchema, designChoiceFields } from '@scantling/contracts';
+import { costTermsSchema, designChoiceFields, ownValuesSchema } from '@scantling/contracts';
 import { type CostColumn, CostingInputError, type CostSheet, costSheet } from '@scantling/costing';
 import { type Figure, input, NoAnswerError, type Source, sum } from '@scantling/figures';
 import { CurrencyMismatchError, NoExchangeRateError } from '@scantling/money';
@@ -26,6 +26,7 @@ export const sheetAskSchema = z.object({
   basis: z.enum(['shop', 'commission']),
   pieces: z.number(),
   terms: costTermsSchema,
+  ownValues: ownValuesSchema.default([]),
 });
 export type SheetAsk = z.output<typeof sheetAskSchema>;
 
@@ -143,9 +144,9 @@ async function costOne(
       'names no cost sheet',
       'choose one of the cost sheets',
     );
-  const { title, designId, revision, variant, parameterValues, basis, onDate, terms } = found;
+  const { title, designId, revision, variant, parameterValues, basis, onDate, terms, ownValues } = found;
   const choice = { designId, revision, variant, parameterValues };
-  const ask = { costSheetId: found.id, title, ...choice, basis, pieces: line.pieces, terms };
+  const ask = { costSheetId: found.id, title, ...choice, basis, pieces: line.pieces, terms, ownValues };
   try {
     return costedLine(line, ask, await costAsk(database, { ...ask, onDate }, today));
   } catch (error) {

@@ -63,13 +63,20 @@ export async function addSupplier(database: Database, given: Given): Promise<Sup
 
 /** @throws RequestProblem version-stale, not-found, already-exists */
 export function changeSupplier(database: Database, where: RecordVersion, given: Given): Promise<Supplier> {
-  return database.$transaction(async (transaction) => {
-    await requireFreeCode(transaction, given.code, where.id);
-    const data = { ...given, version: { increment: 1 } };
-    const { count } = await transaction.supplier.updateMany({ where, data });
-    await requireUpdated(count, 'supplier', () => exists(transaction, where.id));
-    return findSupplier(transaction, where.id);
-  });
+  return database.$transaction((transaction) => changeSupplierIn(transaction, where, given));
+}
+
+/** The same within a transaction that changes more. */
+export async function changeSupplierIn(
+  transaction: Prisma.TransactionClient,
+  where: RecordVersion,
+  given: Given,
+): Promise<Supplier> {
+  await requireFreeCode(transaction, given.code, where.id);
+  const data = { ...given, version: { increment: 1 } };
+  const { count } = await transaction.supplier.updateMany({ where, data });
+  await requireUpdated(count, 'supplier', () => exists(transaction, where.id));
+  return findSupplier(transaction, where.id);
 }
 
 /** @throws RequestProblem version-stale, not-found, still-in-use where there are price lists */

@@ -43,19 +43,26 @@ export function addTool(database: Database, given: ToolInput): Promise<ToolRecor
 
 /** Machines that name a changed code as attached follow it. @throws RequestProblem version-stale, not-found, already-exists, input-invalid */
 export function changeTool(database: Database, where: RecordVersion, given: ToolInput): Promise<ToolRecord> {
-  return database.$transaction(async (transaction) => {
-    await check(transaction, given, where.id);
-    const before = await findTool(transaction, where.id);
-    const data = { ...toColumns(given), version: { increment: 1 } };
-    const { count } = await transaction.tool.updateMany({ where, data });
-    await requireUpdated(count, 'tool', async () => true);
-    if (before.code !== given.code)
-      await transaction.$executeRaw`
-        update "Tool" set attached = array_replace(attached, ${before.code}, ${given.code}), version = version + 1
-        where ${before.code} = any(attached)`;
-    await checkWorksOut(transaction, given.code);
-    return findTool(transaction, where.id);
-  });
+  return database.$transaction((transaction) => changeToolIn(transaction, where, given));
+}
+
+/** The same within a transaction that changes more. */
+export async function changeToolIn(
+  transaction: Prisma.TransactionClient,
+  where: RecordVersion,
+  given: ToolInput,
+): Promise<ToolRecord> {
+  await check(transaction, given, where.id);
+  const before = await findTool(transaction, where.id);
+  const data = { ...toColumns(given), version: { increment: 1 } };
+  const { count } = await transaction.tool.updateMany({ where, data });
+  await requireUpdated(count, 'tool', async () => true);
+  if (before.code !== given.code)
+    await transaction.$executeRaw`
+      update "Tool" set attached = array_replace(attached, ${before.code}, ${given.code}), version = version + 1
+      where ${before.code} = any(attached)`;
+  await checkWorksOut(transaction, given.code);
+  return findTool(transaction, where.id);
 }
 
 /** @throws RequestProblem version-stale, not-found, still-in-use */

@@ -43,4 +43,26 @@ const compareRoute = createRoute({
   ),
 });
 
-export const costSheetRoutes = [costSheetsRoute, newCostSheetRoute, costSheetRoute, compareRoute] as const;
+const scenariosRoute = createRoute({
+  getParentRoute: () => shellRoute,
+  path: '/cost-sheets/$sheetId/scenarios',
+  // Which scenarios stand side by side, and at how many pieces, so that a comparison can be sent to somebody.
+  validateSearch: (
+    search: Record<string, unknown>,
+  ): { with?: string | undefined; shownFor?: string | undefined } => ({
+    ...(search.with === undefined ? {} : { with: String(search.with) }),
+    ...(search.shownFor === undefined ? {} : { shownFor: String(search.shownFor) }),
+  }),
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/compare-scenarios-screen.tsx'),
+    'CompareScenariosScreen',
+  ),
+});
+
+export const costSheetRoutes = [
+  costSheetsRoute,
+  newCostSheetRoute,
+  costSheetRoute,
+  compareRoute,
+  scenariosRoute,
+] as const;

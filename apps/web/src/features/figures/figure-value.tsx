@@ -2,8 +2,10 @@ import { useLocale } from 'react-aria-components';
 import { formatAmount, formatPercent, type WrittenAmount } from '../../lib/format.ts';
 import { useFigures } from './figures-context.ts';
 import { inImperial } from './in-imperial.ts';
+import { useTrying } from './trying-context.ts';
 import { nodeOf } from './working-words.ts';
 import './figure-value.css';
+import './try-field.css';
 
 export interface FigureValueProps {
   readonly id: string;
@@ -31,15 +33,20 @@ export function FigureValue(props: FigureValueProps) {
   const { locale } = useLocale();
   const node = nodeOf(table, id);
   const options = { locale, ...(places === undefined ? {} : { places }) };
-  const written = isPercent
-    ? percentOf(node.value, locale)
-    : ((isInInches ? inImperial(node, locale) : null) ?? formatAmount(node, options));
+  const write = (value: string): WrittenAmount =>
+    isPercent
+      ? percentOf(value, locale)
+      : ((isInInches ? inImperial({ ...node, value }, locale) : null) ??
+        formatAmount({ ...node, value }, options));
+  const written = write(node.value);
+  const was = useTrying()?.wasOf(id);
   return (
     <button
       type="button"
-      className={`figure-value figure-${look}`}
+      className={`figure-value figure-${look}${was === undefined ? '' : ' figure-moved'}`}
       aria-expanded={openId === id}
-      aria-label={`${node.label}: ${written.text}, working`}
+      aria-label={`${node.label}: ${written.text}, ${was === undefined ? '' : `was ${write(was).text}, `}working`}
+      title={was === undefined ? undefined : `was ${write(was).text}`}
       onClick={() => open(id)}
     >
       {written.number}

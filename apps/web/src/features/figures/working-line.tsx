@@ -5,6 +5,7 @@ import { Button } from '../../components/button.tsx';
 import { formatAmount } from '../../lib/format.ts';
 import type { RecordAddress } from './record-address.ts';
 import { SourceNote } from './source-note.tsx';
+import { TryField } from './try-field.tsx';
 import { derivationWords, keyedInputs } from './working-words.ts';
 import './working-rail.css';
 
@@ -39,6 +40,7 @@ export function WorkingLine({ node, ...parts }: WorkingLineProps) {
         </div>
         {node.note !== undefined && <p className="working-note">{node.note}</p>}
         <SourceNote source={node.source} recordAddress={parts.recordAddress} />
+        <TryField leaf={node} />
       </li>
     );
   }

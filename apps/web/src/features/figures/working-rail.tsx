@@ -2,6 +2,7 @@ import { useLocale } from 'react-aria-components';
 import { Button } from '../../components/button.tsx';
 import { formatAmount } from '../../lib/format.ts';
 import { SourceNote } from './source-note.tsx';
+import { TryField } from './try-field.tsx';
 import { walkLines } from './walk-lines.ts';
 import { WorkingInputs, type WorkingParts } from './working-line.tsx';
 import { derivationWords, nodeOf } from './working-words.ts';
@@ -61,7 +62,10 @@ export function WorkingRail({ id, trail, onBack, onClose, ...parts }: WorkingRai
           <WorkingInputs node={node} {...parts} />
         </fieldset>
       ) : (
-        <SourceNote source={node.source} recordAddress={parts.recordAddress} />
+        <>
+          <SourceNote source={node.source} recordAddress={parts.recordAddress} />
+          <TryField leaf={node} />
+        </>
       )}
     </div>
   );

@@ -63,6 +63,7 @@ const SOURCE_WORDS: Readonly<Record<SourceKind, string>> = {
   'cost-sheet': 'Cost sheet',
   'what-if': 'What if',
   simulation: 'Simulation',
+  'own-value': 'Own value',
 };
 
 /** The kind of a source, as a word before its text. */

@@ -12,6 +12,7 @@ export const NOTICE_KINDS = [
   'no-actual-overhead',
   'no-margin',
   'no-density',
+  'own-value-gone',
   'self-heating-rags',
 ] as const;
 export type NoticeKind = (typeof NOTICE_KINDS)[number];

@@ -64,6 +64,15 @@ const CASES: Record<
     about: 'OAK-4',
     says: /leaves out Top/,
   },
+  'own-value-gone': {
+    sheet: {
+      ownValues: [
+        { leaf: 'material/ELM/yield', label: 'Elm: yield', value: '0.7', by: 'Odalie', on: '2026-06-01' },
+      ],
+    },
+    about: 'Elm: yield',
+    says: /own value 0.7 for "Elm: yield" changes nothing/,
+  },
   'self-heating-rags': {
     sheet: { materials: [sampleOak, { ...sampleScrew, selfHeatingRags: true }] },
     about: 'SCREW',

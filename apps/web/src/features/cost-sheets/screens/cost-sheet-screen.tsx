@@ -9,6 +9,7 @@ import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { ApiProblem } from '../../../lib/api-problem.ts';
 import { useMayCall } from '../../../lib/use-session.ts';
 import { Figures } from '../../figures/figures.tsx';
+import { TryingContext } from '../../figures/trying-context.ts';
 import { workbookAddress } from '../api/download-cost-sheet.ts';
 import { type CostSheetRecord, costSheetQuery } from '../api/get-cost-sheet.ts';
 import { triedCostSheetQuery } from '../api/try-cost-sheet.ts';
@@ -17,8 +18,13 @@ import { ChoiceSection } from '../components/choice-section.tsx';
 import { costingProblem } from '../components/costing-problem.ts';
 import { choiceOf, type DesignChoice } from '../components/design-choice.ts';
 import { DrawnDifference } from '../components/drawn-difference.tsx';
+import { OwnValuesSection } from '../components/own-values-section.tsx';
 import { RemoveSheet } from '../components/remove-sheet.tsx';
+import { scenarioValues } from '../components/scenario-changes.ts';
+import { ScenariosSection } from '../components/scenarios-section.tsx';
 import { TermsSection } from '../components/terms-section.tsx';
+import { TrialPanel } from '../components/trial-panel.tsx';
+import { useTrial } from '../components/use-trial.ts';
 import { WorkedSections } from '../components/worked-sections.tsx';
 
 /** What a design costs and what to charge; every number opens its working. */
@@ -62,7 +68,25 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
   const canRemove = useMayCall(removeCostSheet);
   const canQuote = useMayCall(createQuote);
   const worked = query.data ?? saved.data;
+  const trial = useTrial(sheet.id, worked, sheet.unitSystem);
+  const hasTried = Object.keys(trial.values).length > 0;
+  const [quantity, setQuantity] = useState(sheet.quantities[0] ?? 1);
+  const [from, setFrom] = useState<string | null>(null);
+  const shown =
+    worked === undefined || trial.tried === null ? worked : { ...worked, figures: trial.tried.table };
   const workAgain = (): void => void query.refetch();
+  const scenarios = saved.data && (
+    <ScenariosSection
+      sheetId={sheet.id}
+      worked={saved.data}
+      quantity={quantity}
+      onTry={(scenario) => {
+        setFrom(scenario.id);
+        trial.take(scenarioValues(scenario));
+        window.scrollTo({ top: 0 });
+      }}
+    />
+  );
   const body = (
     <Sheet>
       <SheetHeader
@@ -87,7 +111,7 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
               ? 'now ...'
               : query.isError
                 ? 'failed'
-                : tried === null
+                : tried === null && !hasTried
                   ? 'as shown'
                   : 'as tried',
           },
@@ -102,6 +126,7 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
             <Link to="/cost-sheets/$sheetId/compare" params={{ sheetId: sheet.id }} className="button">
               Compare with ...
             </Link>
+            {worked && !trial.isOn && <Button onPress={() => trial.setIsOn(true)}>Try other values</Button>}
             <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
               Work out again
             </Button>
@@ -120,6 +145,21 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
         />
       )}
       {query.isError && worked && <StaleNotice>Worked out before the last change.</StaleNotice>}
+      {worked && trial.isOn && trial.tried !== null && (
+        <TrialPanel
+          sheet={sheet}
+          etag={etag}
+          worked={worked}
+          trial={trial}
+          tried={trial.tried}
+          quantity={quantity}
+          onQuantity={setQuantity}
+          from={from}
+          onFrom={setFrom}
+          hasOtherChoice={tried !== null}
+        />
+      )}
+      {trial.isOn && scenarios}
       <ChoiceSection
         key={sheet.version}
         sheet={sheet}
@@ -128,19 +168,23 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
         onTry={setTried}
         error={query.error}
       />
+      <OwnValuesSection sheet={sheet} etag={etag} worked={saved.data} />
       {worked && <DrawnDifference sheetId={sheet.id} choice={choice} worked={worked} />}
-      {worked && <WorkedSections worked={worked} isInInches={sheet.unitSystem === 'imperial'} />}
+      {shown && <WorkedSections worked={shown} isInInches={sheet.unitSystem === 'imperial'} />}
+      {!trial.isOn && scenarios}
       <TermsSection sheet={sheet} etag={etag} currency={worked?.currency} workError={query.error} />
     </Sheet>
   );
   // Without an answer there is nothing the address could open; the rail would call its figure gone.
-  if (!worked) return body;
+  if (!shown) return body;
   return (
-    <Figures
-      table={worked.figures}
-      ownAddress={(record) => (record.startsWith('bill:') ? `/designs/${sheet.designId}` : undefined)}
-    >
-      {body}
-    </Figures>
+    <TryingContext value={trial.trying}>
+      <Figures
+        table={shown.figures}
+        ownAddress={(record) => (record.startsWith('bill:') ? `/designs/${sheet.designId}` : undefined)}
+      >
+        {body}
+      </Figures>
+    </TryingContext>
   );
 }
