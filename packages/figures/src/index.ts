@@ -9,6 +9,7 @@ export * from './operations/index.ts';
 export { NoAnswerError } from './operations/operation.ts';
 export * from './recalculation/index.ts';
 export * from './replace-leaves.ts';
+export * from './risk/index.ts';
 export * from './sensitivity/index.ts';
 export * from './solve/index.ts';
 export * from './source.ts';

@@ -92,6 +92,11 @@ export const DOMAIN_PROBLEMS = {
     title: 'The file cannot be read as a table',
     mend: 'Send a CSV or XLSX file with one header row.',
   },
+  'risk-input': {
+    status: 422,
+    title: 'An estimate cannot be used',
+    mend: 'Correct the value named.',
+  },
   'too-much-work': {
     status: 422,
     title: 'The question is too large',
