@@ -124,6 +124,11 @@ import { listPeople } from './people/list-people.ts';
 import { removePerson } from './people/remove-person.ts';
 import { getPicture } from './pictures/get-picture.ts';
 import { uploadPicture } from './pictures/upload-picture.ts';
+import { decidePriceImpact } from './price-impacts/decide-price-impact.ts';
+import { getPriceImpact } from './price-impacts/get-price-impact.ts';
+import { listPriceImpactRows } from './price-impacts/list-price-impact-rows.ts';
+import { listPriceImpacts } from './price-impacts/list-price-impacts.ts';
+import { workOutPriceImpact } from './price-impacts/work-out-price-impact.ts';
 import { applyPriceImport } from './price-lists/apply-price-import.ts';
 import { createPriceList } from './price-lists/create-price-list.ts';
 import { discardPriceImport } from './price-lists/discard-price-import.ts';
@@ -266,6 +271,11 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   editEnquiryPictures,
   tryCostSheet,
   compareCostSheets,
+  getPriceImpact,
+  workOutPriceImpact,
+  listPriceImpactRows,
+  listPriceImpacts,
+  decidePriceImpact,
   createClient,
   editClient,
   getClient,

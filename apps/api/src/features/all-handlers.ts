@@ -124,6 +124,11 @@ import { answerListPeople } from './people/list-people.ts';
 import { answerRemovePerson } from './people/remove-person.ts';
 import { answerGetPicture } from './pictures/get-picture.ts';
 import { answerUploadPicture } from './pictures/upload-picture.ts';
+import { answerDecidePriceImpact } from './price-impacts/decide-price-impact.ts';
+import { answerGetPriceImpact } from './price-impacts/get-price-impact.ts';
+import { answerListPriceImpactRows } from './price-impacts/list-price-impact-rows.ts';
+import { answerListPriceImpacts } from './price-impacts/list-price-impacts.ts';
+import { answerWorkOutPriceImpact } from './price-impacts/work-out-price-impact.ts';
 import { answerApplyPriceImport } from './price-lists/apply-price-import.ts';
 import { answerCreatePriceList } from './price-lists/create-price-list.ts';
 import { answerDiscardPriceImport } from './price-lists/discard-price-import.ts';
@@ -250,6 +255,11 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerWorkOutWhatIf,
   answerTryCostSheet,
   answerCompareCostSheets,
+  answerGetPriceImpact,
+  answerWorkOutPriceImpact,
+  answerListPriceImpactRows,
+  answerListPriceImpacts,
+  answerDecidePriceImpact,
   answerEditWorkshop,
   answerGetWorkshop,
   answerCreateTool,

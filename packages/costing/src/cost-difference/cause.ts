@@ -10,6 +10,9 @@ export type CostCause = (typeof COST_CAUSES)[number];
 
 /** What leaves that no source alone tells apart are about, by where their keys begin. */
 const BY_KEY: readonly (readonly [prefix: string, cause: CostCause])[] = [
+  ['price/', 'price'],
+  ['supplier/', 'price'],
+  ['exchange-rate/', 'price'],
   ['bill/', 'quantity'],
   ['parameter/', 'quantity'],
   ['quantity/', 'quantity'],

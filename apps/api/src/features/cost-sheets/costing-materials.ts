@@ -1,23 +1,17 @@
 import { finishFields } from '@scantling/contracts';
-import {
-  type Bill,
-  MATERIAL_FORMS,
-  type Material,
-  type MaterialForm,
-  materialCodesIn,
-  type PriceOffer,
-  plainDesign,
-} from '@scantling/costing';
-import type { Material as MaterialRow, Prisma, Supplier } from '../../generated/prisma/client.ts';
+import { MATERIAL_FORMS, type Material, type MaterialForm, type PriceOffer } from '@scantling/costing';
+import type { Material as MaterialRecord, Prisma, Supplier } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 
-type Row = MaterialRow & { preferredSupplier: Pick<Supplier, 'code'> | null };
+export type MaterialRow = MaterialRecord & { preferredSupplier: Pick<Supplier, 'code'> | null };
 
-/** The records behind a bill's materials; a family brings all its members. */
-export async function materialRows(database: Prisma.TransactionClient, bill: Bill): Promise<Row[]> {
-  const codes = materialCodesIn(plainDesign(bill));
+/** The records behind codes of materials; a family brings all its members. */
+export async function materialRows(
+  database: Prisma.TransactionClient,
+  codes: readonly string[],
+): Promise<MaterialRow[]> {
   return database.material.findMany({
-    where: { OR: [{ code: { in: codes } }, { family: { in: codes } }] },
+    where: { OR: [{ code: { in: [...codes] } }, { family: { in: [...codes] } }] },
     include: { preferredSupplier: { select: { code: true } } },
     orderBy: { code: 'asc' },
   });
@@ -28,7 +22,7 @@ function formOf(text: string): MaterialForm {
 }
 
 /** A material as costing sees it, with the offers for it. */
-export function toCostingMaterial(row: Row, offers: readonly PriceOffer[]): Material {
+export function toCostingMaterial(row: MaterialRow, offers: readonly PriceOffer[]): Material {
   const optional = {
     family: row.family,
     nominalThickness: text(row.nominalThicknessMm),
@@ -55,7 +49,7 @@ function text(value: Prisma.Decimal | null): string | null {
 }
 
 /** @throws RequestProblem naming the material whose finish cannot be read */
-function finishOf({ code, finish }: Row) {
+function finishOf({ code, finish }: MaterialRow) {
   if (finish === null) return {};
   const read = finishFields.safeParse(finish);
   if (!read.success) {

@@ -1,47 +1,30 @@
 import { type CostSheetInput, requireSized } from '@scantling/costing';
-import { isCurrency } from '@scantling/money';
 import type { Prisma } from '../../generated/prisma/client.ts';
-import { RequestProblem } from '../../problems/request-problem.ts';
-import { offersFor } from '../price-lists/offers.ts';
-import { supplierTerms } from '../price-lists/supplier-terms.ts';
-import { shopRates } from '../workshop/shop-rates.ts';
 import type { CostSheetAnswer } from './cost-sheet-records.ts';
-import { materialRows, toCostingMaterial } from './costing-materials.ts';
-import { type ChosenDrawing, chosenDrawing, type DesignChoice } from './design-choice.ts';
+import { toCostingMaterial } from './costing-materials.ts';
+import { CostingRecords } from './costing-records.ts';
+import type { ChosenDrawing, DesignChoice } from './design-choice.ts';
+
+type Asked = DesignChoice & Pick<CostSheetAnswer, 'basis' | 'onDate' | 'quantities' | 'terms' | 'ownValues'>;
 
 /**
- * Everything a cost sheet rests on, as it is now: bill, prices of its date, shop rates.
+ * Everything a cost sheet rests on: bill, prices of its date, shop rates.
  * @param kept a drawing to cost instead of the one the design has now
  */
-export async function gatherInput(
-  database: Prisma.TransactionClient,
-  sheet: DesignChoice & Pick<CostSheetAnswer, 'basis' | 'onDate' | 'quantities' | 'terms' | 'ownValues'>,
-  today: string,
+export async function gatherFrom(
+  records: CostingRecords,
+  sheet: Asked,
   kept?: ChosenDrawing,
 ): Promise<CostSheetInput> {
-  const workshop = await database.workshop.findUnique({ where: { id: 1 }, select: { currency: true } });
-  if (workshop === null || !isCurrency(workshop.currency)) {
-    throw new RequestProblem('input-invalid', {
-      errors: [
-        {
-          field: 'workshop',
-          message: 'is not set up',
-          mend: 'Enter the workshop, its currency and its rates first.',
-        },
-      ],
-    });
-  }
-  const { currency } = workshop;
-  const onDate = sheet.onDate ?? today;
-  const { drawing, unit: lengthUnit } = kept ?? (await chosenDrawing(database, sheet));
+  const currency = await records.currency();
+  const onDate = sheet.onDate ?? records.today;
+  const { drawing, unit: lengthUnit } = kept ?? (await records.drawing(sheet));
   const { variant = null, parameterValues = {} } = sheet;
   const { bill } = requireSized(drawing, { variant, values: parameterValues }, lengthUnit);
-  const rows = await materialRows(database, bill);
-  const offers = await offersFor(
-    database,
+  const rows = await records.materials(bill);
+  const offers = await records.offers(
     rows.map((row) => row.code),
     onDate,
-    currency,
   );
   return {
     currency,
@@ -53,9 +36,18 @@ export async function gatherInput(
     parameterValues,
     lengthUnit,
     materials: rows.map((row) => toCostingMaterial(row, offers.get(row.code) ?? [])),
-    suppliers: await supplierTerms(database, [...offers.values()].flat(), onDate, currency),
-    rates: await shopRates(database, today),
+    suppliers: await records.suppliers([...offers.values()].flat(), onDate),
+    rates: await records.rates(),
     terms: sheet.terms,
     ownValues: sheet.ownValues,
   };
+}
+
+/** The same of one sheet, from the records as they are now. */
+export function gatherInput(
+  database: Prisma.TransactionClient,
+  sheet: Asked,
+  today: string,
+): Promise<CostSheetInput> {
+  return gatherFrom(new CostingRecords(database, today), sheet);
 }

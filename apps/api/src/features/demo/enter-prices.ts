@@ -2,8 +2,10 @@ import { createHash } from 'node:crypto';
 import { givenName, priceListTerms, priceMappingSchema } from '@scantling/contracts';
 import { z } from 'zod';
 import type { Services } from '../../services.ts';
+import { workOutImpact } from '../price-impacts/work-out-impact.ts';
 import { importPriceFile } from '../price-lists/import-price-file.ts';
 import { rememberMapping } from '../price-lists/price-import-records.ts';
+import { dayText } from '../price-lists/price-list-records.ts';
 import { demoFile, demoJson } from './demo-files.ts';
 
 const listsSchema = z.array(
@@ -13,6 +15,8 @@ const listsSchema = z.array(
     name: givenName,
     validFrom: priceListTerms.shape.validFrom,
     isComplete: z.boolean(),
+    /** Taken over when the quotes are there, so that it moves them. */
+    comesAfterQuotes: z.boolean().default(false),
     mapping: priceMappingSchema,
   }),
 );
@@ -23,6 +27,8 @@ export interface DemoPrices {
   readonly supplierIds: ReadonlyMap<string, string>;
   /** Who imports, as lists name it. */
   readonly createdBy: string;
+  /** Which lists: those that were there before the quotes, or those that came after. */
+  readonly isAfterQuotes: boolean;
 }
 
 async function demoLists(): Promise<DemoList[]> {
@@ -45,16 +51,26 @@ export async function demoListHashes(): Promise<string[]> {
  */
 export async function enterPrices(
   services: Pick<Services, 'database' | 'clock'>,
-  { supplierIds, createdBy }: DemoPrices,
+  { supplierIds, createdBy, isAfterQuotes }: DemoPrices,
 ): Promise<void> {
   for (const list of await demoLists()) {
+    if (list.comesAfterQuotes !== isAfterQuotes) continue;
     const { supplier, file, name, validFrom, isComplete, mapping } = list;
     const supplierId = supplierIds.get(supplier) ?? '';
     await rememberMapping(services.database, supplierId, mapping);
     const terms = { supplierId, name, validFrom, isComplete };
     const bytes = await listFile(list);
-    const { status, problem } = await importPriceFile(services, { terms, fileName: file, bytes, createdBy });
+    const { status, problem, priceListId } = await importPriceFile(services, {
+      terms,
+      fileName: file,
+      bytes,
+      createdBy,
+    });
     if (status !== 'applied')
       throw new Error(`prisma/demo/price-lists/${file} is ${status}: ${problem ?? 'no reason given'}`);
+    // Before there is a quote, no list moves one.
+    if (!isAfterQuotes) await services.database.priceImpact.deleteMany({ where: { list: { supplierId } } });
+    else if (priceListId !== null)
+      await workOutImpact(services.database, priceListId, dayText(services.clock()));
   }
 }

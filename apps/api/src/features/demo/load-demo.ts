@@ -51,12 +51,15 @@ async function enterRest(
   transaction: Prisma.TransactionClient,
   userId: string,
   { now, config }: { now: Date; config: Config },
-): Promise<DemoContent> {
+): Promise<void> {
   await enterCostSheets(transaction, await enterDesigns(transaction, userId), now);
   await enterEnquiries(transaction, userId, now);
   await enterPictures(transaction);
   await enterQuotes(transaction, { createdBy: `user:${userId}`, now, config });
   await enterInvoices(transaction, { createdBy: `user:${userId}`, now });
+}
+
+async function markLoaded(transaction: Prisma.TransactionClient): Promise<DemoContent> {
   await transaction.workshop.updateMany({ data: { hasDemo: true } });
   return countDemo(transaction);
 }
@@ -75,11 +78,11 @@ export function loadDemo(
     if (isLoaded) return { isNew: false, content: await countDemo(locked) };
     const { userId, supplierIds } = await inOneStep(database, enterBasics);
     try {
-      await enterPrices({ database, clock }, { supplierIds, createdBy: `user:${userId}` });
-      const content = await inOneStep(database, (transaction) =>
-        enterRest(transaction, userId, { now: clock(), config }),
-      );
-      return { isNew: true, content };
+      const by = { supplierIds, createdBy: `user:${userId}` };
+      await enterPrices({ database, clock }, { ...by, isAfterQuotes: false });
+      await inOneStep(database, (transaction) => enterRest(transaction, userId, { now: clock(), config }));
+      await enterPrices({ database, clock }, { ...by, isAfterQuotes: true });
+      return { isNew: true, content: await inOneStep(database, markLoaded) };
     } catch (error) {
       await inOneStep(database, removeRecords);
       throw error;

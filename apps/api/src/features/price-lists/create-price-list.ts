@@ -65,7 +65,9 @@ async function enterPriceList(
     const terms = await completeTerms(transaction, given);
     const numbered = rowsGiven(rows.map((row, place) => ({ number: place + 1, row })));
     const origin = { createdBy, createdAt: services.clock(), sourceName: '', sourceSha256: '' };
-    return findPriceList(transaction, await writePriceList(transaction, terms, origin, numbered));
+    const id = await writePriceList(transaction, terms, origin, numbered);
+    await transaction.priceImpact.create({ data: { listId: id } });
+    return findPriceList(transaction, id);
   });
 }
 

@@ -34,11 +34,21 @@ export interface CompleteList {
   date: string;
 }
 
+/** A list that is read as if it had never come. */
+export interface LeftOut {
+  readonly without?: string;
+}
+
+function but({ without }: LeftOut, listId: Prisma.Sql): Prisma.Sql {
+  return without === undefined ? Prisma.empty : Prisma.sql`and ${listId} <> ${without}`;
+}
+
 /** All lines that price the materials on lists dated on or before the day, the oldest list first. */
 export function readOfferLines(
   database: DatabaseAccess,
   materialCodes: readonly string[],
   onDate: string,
+  leftOut: LeftOut,
 ): Promise<OfferLine[]> {
   return database.$queryRaw<OfferLine[]>`
     select line.id, list.id as "listId", list.name as "listName",
@@ -57,6 +67,7 @@ export function readOfferLines(
       join "PriceList" list on list.id = line."listId"
       join "Supplier" supplier on supplier.id = list."supplierId"
     where material.code = any(${[...materialCodes]}) and list."validFrom" <= ${onDate}::date
+      ${but(leftOut, Prisma.sql`list.id`)}
     order by list."validFrom", list."createdAt", list.id, line."breakFrom"`;
 }
 
@@ -65,11 +76,13 @@ export function readCompleteLists(
   database: DatabaseAccess,
   supplierIds: readonly string[],
   onDate: string,
+  leftOut: LeftOut,
 ): Promise<CompleteList[]> {
   if (supplierIds.length === 0) return Promise.resolve([]);
   return database.$queryRaw<CompleteList[]>`
     select id, "supplierId", to_char("validFrom", 'YYYY-MM-DD') as date from "PriceList"
     where "isComplete" and "supplierId" in (${Prisma.join([...supplierIds])}) and "validFrom" <= ${onDate}::date
+      ${but(leftOut, Prisma.sql`id`)}
     order by "validFrom", "createdAt", id`;
 }
 
@@ -78,11 +91,13 @@ export async function readListOrder(
   database: DatabaseAccess,
   supplierIds: readonly string[],
   onDate: string,
+  leftOut: LeftOut,
 ): Promise<Map<string, number>> {
   if (supplierIds.length === 0) return new Map();
   const rows = await database.$queryRaw<{ id: string }[]>`
     select id from "PriceList"
     where "supplierId" in (${Prisma.join([...supplierIds])}) and "validFrom" <= ${onDate}::date
+      ${but(leftOut, Prisma.sql`id`)}
     order by "validFrom", "createdAt", id`;
   return new Map(rows.map(({ id }, index) => [id, index]));
 }

@@ -6,6 +6,7 @@ import type { DatabaseAccess } from './database-access.ts';
 import { exchangesInto } from './exchange-on.ts';
 import {
   type CompleteList,
+  type LeftOut,
   type OfferLine,
   readCompleteLists,
   readListOrder,
@@ -118,6 +119,7 @@ function offersOfIdentity(
  * What suppliers ask for the materials, from every list dated on or before the day, with rates of exchange into the
  * currency. A material nobody prices has no entry.
  * @param onDate YYYY-MM-DD
+ * @param leftOut a list that is left out, as if it had never come
  * @throws NoExchangeRateError where a price in force is in a currency without a rate on that day
  */
 export async function offersFor(
@@ -125,12 +127,13 @@ export async function offersFor(
   materialCodes: readonly string[],
   onDate: string,
   currency: Currency,
+  leftOut: LeftOut = {},
 ): Promise<Map<string, PriceOffer[]>> {
-  const lines = await readOfferLines(database, materialCodes, onDate);
+  const lines = await readOfferLines(database, materialCodes, onDate, leftOut);
   const suppliers = [...new Set(lines.map(({ supplierId }) => supplierId))];
   const [complete, order, exchangeFrom] = await Promise.all([
-    readCompleteLists(database, suppliers, onDate),
-    readListOrder(database, suppliers, onDate),
+    readCompleteLists(database, suppliers, onDate, leftOut),
+    readListOrder(database, suppliers, onDate, leftOut),
     exchangesInto(database, currency, onDate),
   ]);
   const offers = new Map<string, PriceOffer[]>();

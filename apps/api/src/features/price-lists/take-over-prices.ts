@@ -72,6 +72,7 @@ function takeOver(
           sourceSha256: row.sha256,
         };
         settings.priceListId = await writePriceList(transaction, settings.terms, origin, rowsStaged(id));
+        await transaction.priceImpact.create({ data: { listId: settings.priceListId } });
       }
       await transaction.fileImportRow.deleteMany({ where: { importId: id } });
       return transaction.fileImport.update({

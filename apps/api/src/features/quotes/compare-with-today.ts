@@ -10,6 +10,7 @@ import { type CostDifference, combineDifferences, costDifference } from '@scantl
 import { difference, type Figure, FigureTableBuilder, input, named } from '@scantling/figures';
 import { type ClientDocument, documentTotals, type LineCost, quoteMargin } from '@scantling/quoting';
 import type { Prisma } from '../../generated/prisma/client.ts';
+import { CostingRecords } from '../cost-sheets/costing-records.ts';
 import { costAsk, costedLine, isOfCosting } from './cost-lines.ts';
 import { type FrozenWorking, frozenCosts } from './frozen-working.ts';
 import { MISSING_PRICE_MEND, missingPrices, unpricedLines } from './unpriced-lines.ts';
@@ -23,14 +24,13 @@ type LineToday = Omit<QuoteToday['lines'][number], 'costThen' | 'costNow'> & {
 
 /** A line costed again today from what was asked and the bill as it was; why not where that cannot be. */
 async function lineToday(
-  database: Access,
+  records: CostingRecords,
   line: ClientDocument['lines'][number],
   kept: FrozenWorking['sheets'][string],
-  today: string,
 ): Promise<LineToday> {
   const common = { id: line.id, description: line.description, costSheetId: kept.ask.costSheetId };
   try {
-    const sheet = await costAsk(database, { ...kept.ask, onDate: today }, today, kept);
+    const sheet = await costAsk(records, { ...kept.ask, onDate: records.today }, kept);
     const costed = costedLine(line, kept.ask, sheet);
     const [unpriced] = unpricedLines([costed]);
     if (unpriced !== undefined)
@@ -95,10 +95,11 @@ export async function compareWithToday(
 ): Promise<QuoteToday> {
   const { frozen, kept, chosen, today } = sent;
   const document = clientDocumentSchema.parse(sent.document);
+  const records = new CostingRecords(database, today);
   const lines: LineToday[] = [];
   for (const line of document.lines) {
     const sheet = frozen.sheets[line.id];
-    if (sheet !== undefined) lines.push(await lineToday(database, line, sheet, today));
+    if (sheet !== undefined) lines.push(await lineToday(records, line, sheet));
   }
   const before = frozenCosts(document, frozen);
   const after = new Map(before);

@@ -11,11 +11,11 @@ import {
   type SheetPrice,
 } from '@scantling/quoting';
 import { z } from 'zod';
-import type { Prisma } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 import { findCostSheet } from '../cost-sheets/cost-sheet-records.ts';
+import type { CostingRecords } from '../cost-sheets/costing-records.ts';
 import type { ChosenDrawing } from '../cost-sheets/design-choice.ts';
-import { gatherInput } from '../cost-sheets/gather-input.ts';
+import { gatherFrom } from '../cost-sheets/gather-input.ts';
 
 /** What a line's cost sheet was asked, kept so that the same work can be costed again on another day. */
 export const sheetAskSchema = z.object({
@@ -122,22 +122,16 @@ export function costedLine(
 
 /** The cost sheet of an ask on a day; with the drawing of then where the design's may have changed since. */
 export async function costAsk(
-  database: Prisma.TransactionClient,
+  records: CostingRecords,
   ask: SheetAsk & { onDate: string | null },
-  today: string,
   kept?: ChosenDrawing,
 ): Promise<CostSheet> {
   const { pieces, ...asked } = ask;
-  return costSheet(await gatherInput(database, { ...asked, quantities: [pieces] }, today, kept));
+  return costSheet(await gatherFrom(records, { ...asked, quantities: [pieces] }, kept));
 }
 
-async function costOne(
-  database: Prisma.TransactionClient,
-  line: CostSheetLine,
-  at: number,
-  today: string,
-): Promise<CostedLine> {
-  const found = await findCostSheet(database, line.costSheetId);
+async function costOne(records: CostingRecords, line: CostSheetLine, at: number): Promise<CostedLine> {
+  const found = await findCostSheet(records.database, line.costSheetId);
   if (found === null)
     throw new QuotingInputError(
       `lines.${at}.costSheetId`,
@@ -148,24 +142,20 @@ async function costOne(
   const choice = { designId, revision, variant, parameterValues };
   const ask = { costSheetId: found.id, title, ...choice, basis, pieces: line.pieces, terms, ownValues };
   try {
-    return costedLine(line, ask, await costAsk(database, { ...ask, onDate }, today));
+    return costedLine(line, ask, await costAsk(records, { ...ask, onDate }));
   } catch (error) {
     throw asLineProblem(error, at, title);
   }
 }
 
 /**
- * The cost sheets behind a draft's lines, each at its line's number of pieces, as they are today.
+ * The cost sheets behind a draft's lines, each at its line's number of pieces, as they are on the records' day.
  * @throws QuotingInputError naming the line whose sheet is gone or cannot be worked out
  */
-export async function costLines(
-  database: Prisma.TransactionClient,
-  lines: readonly DraftLine[],
-  today: string,
-): Promise<CostedLine[]> {
+export async function costLines(records: CostingRecords, lines: readonly DraftLine[]): Promise<CostedLine[]> {
   const costed: CostedLine[] = [];
   for (const [at, line] of lines.entries())
-    if (line.kind === 'cost-sheet') costed.push(await costOne(database, line, at, today));
+    if (line.kind === 'cost-sheet') costed.push(await costOne(records, line, at));
   return costed;
 }
 

@@ -1,6 +1,7 @@
 import { quoteDraftSchema, toWorkedCostSheet, type WorkedCostSheet } from '@scantling/contracts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { notFound } from '../../problems/request-problem.ts';
+import { CostingRecords } from '../cost-sheets/costing-records.ts';
 import { costLines } from './cost-lines.ts';
 import { readFrozenWorking, withWorking } from './frozen-working.ts';
 
@@ -34,7 +35,7 @@ export async function lineSheet(
     };
   }
   const lines = quoteDraftSchema.parse(row.draft).lines.filter((line) => line.id === lineId);
-  const [costed] = await costLines(database, lines, today);
+  const [costed] = await costLines(new CostingRecords(database, today), lines);
   if (costed === undefined) throw notFound('line with a cost sheet');
   const { ask, sheet } = costed;
   return {

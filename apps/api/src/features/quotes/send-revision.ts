@@ -9,6 +9,7 @@ import { asJson } from './check-draft.ts';
 import { picturesOf } from './document-pictures.ts';
 import { markQuoted } from './follow-enquiry.ts';
 import { mailOffer, offerPath } from './offer-mail.ts';
+import { keepPrices } from './quote-prices.ts';
 import { changeRevision, lockRevision, nextState, requireVersion } from './quote-records.ts';
 import { dayOf, type RevisionRow, stateOf } from './quote-rows.ts';
 import { writeDocument } from './write-document.ts';
@@ -81,6 +82,7 @@ export async function sendRevision(
     validUntil: new Date(`${document.validUntil}T00:00:00Z`),
     total: document.totals.total,
   });
+  await keepPrices(transaction, id, working);
   await markQuoted(transaction, row.quote.enquiryId);
   const mailTo = await mailOffer(transaction, sender, { row, document, token, paperId: paper.id });
   return { linkPath: offerPath(token), mailTo };

@@ -5,7 +5,7 @@ import {
   type QuoteTotals,
   quoteMargin,
 } from '@scantling/quoting';
-import type { Prisma } from '../../generated/prisma/client.ts';
+import type { CostingRecords } from '../cost-sheets/costing-records.ts';
 import { type CostedLine, costLines, lineCosts } from './cost-lines.ts';
 
 export interface WorkedDraft {
@@ -15,16 +15,15 @@ export interface WorkedDraft {
 }
 
 /**
- * A draft worked out as of today, with these options and alternates chosen.
+ * A draft worked out as of the records' day, with these options and alternates chosen.
  * @throws QuotingInputError naming the field of the draft
  */
 export async function workDraft(
-  database: Prisma.TransactionClient,
+  records: CostingRecords,
   draft: QuoteDraft,
-  today: string,
   chosen: readonly string[] = [],
 ): Promise<WorkedDraft> {
-  const costed = await costLines(database, draft.lines, today);
+  const costed = await costLines(records, draft.lines);
   const sheets = new Map(costed.map(({ lineId, price }) => [lineId, price]));
   const totals = draftTotals(draft, sheets, chosen);
   return { costed, totals, margin: quoteMargin(totals, lineCosts(draft, costed), draft) };

@@ -1,5 +1,6 @@
 import { toWorkedQuote, workOutQuoteDraft } from '@scantling/contracts';
 import { handle } from '../../handle.ts';
+import { CostingRecords } from '../cost-sheets/costing-records.ts';
 import { dayOf } from './quote-rows.ts';
 import { unpricedLines } from './unpriced-lines.ts';
 import { workDraft } from './work-draft.ts';
@@ -7,9 +8,8 @@ import { workDraft } from './work-draft.ts';
 export const answerWorkOutQuoteDraft = handle(workOutQuoteDraft, async ({ body, query, services }) => {
   const { draft, chosen } = body;
   const { totals, margin, costed } = await workDraft(
-    services.database,
+    new CostingRecords(services.database, dayOf(services.clock())),
     draft,
-    dayOf(services.clock()),
     chosen,
   );
   const about = { isFrozen: false, currency: draft.currency, unpriced: unpricedLines(costed) };

@@ -4,6 +4,7 @@ import type { Prisma } from '../../generated/prisma/client.ts';
 import { nextNumber } from '../../numbers/next-number.ts';
 import { fieldProblem } from '../../problems/request-problem.ts';
 import { readWorkshop } from '../../shop/workshop-record.ts';
+import { CostingRecords } from '../cost-sheets/costing-records.ts';
 import { daysAfter, documentWorkshop } from './client-facts.ts';
 import { freezeWorking } from './frozen-working.ts';
 import { dayOf, type RevisionRow, titleOf } from './quote-rows.ts';
@@ -53,7 +54,7 @@ async function unnumbered(database: Access, row: RevisionRow, now: Date) {
   const draft = quoteDraftSchema.parse(row.draft);
   if (draft.lines.length === 0)
     throw fieldProblem('draft.lines', 'are none', 'Enter at least one line before you send it.');
-  const worked = await workDraft(database, draft, today);
+  const worked = await workDraft(new CostingRecords(database, today), draft);
   requirePriced(draft, worked.costed);
   const workshop = await readWorkshop(database);
   const original = await addsTo(database, row);

@@ -4,6 +4,7 @@ import { Link } from '@tanstack/react-router';
 import { ErrorNotice } from '../../components/notices.tsx';
 import { Section } from '../../components/sheet.tsx';
 import { costSheetsQuery } from '../../features/cost-sheets/api/list-cost-sheets.ts';
+import { undecidedImpactsQuery } from '../../features/price-impacts/api/price-impact-calls.ts';
 import { openImportsQuery } from '../../features/price-lists/api/price-import-calls.ts';
 import { standOf } from '../../features/price-lists/components/import-words.ts';
 import { quotesQuery } from '../../features/quotes/api/list-quotes.ts';
@@ -129,12 +130,41 @@ function WaitingEnquiries() {
   );
 }
 
+/** Lists whose prices moved under open quotes or cost sheets, until each is decided on. */
+function MovedPrices() {
+  const { data, error, isError, refetch } = useQuery(undecidedImpactsQuery);
+  if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
+  if (data === undefined || data.openQuotes === 0) return null;
+  const { openQuotes: quotes } = data;
+  return (
+    <Section
+      title={`Prices have moved under ${quotes === 1 ? '1 open quote' : `${quotes} open quotes`}`}
+      note="What is decided leaves this list."
+    >
+      <ul className="go-on-list">
+        {data.items
+          .filter(({ undecidedQuotes }) => undecidedQuotes > 0)
+          .map(({ listId, listName, supplierName, undecidedQuotes, validFrom }) => (
+            <li key={listId}>
+              <Link to="/price-lists/$priceListId/impact" params={{ priceListId: listId }}>
+                {supplierName}, {listName}
+              </Link>
+              <span>{undecidedQuotes} to decide</span>
+              <span className="go-on-moment">{validFrom}</span>
+            </li>
+          ))}
+      </ul>
+    </Section>
+  );
+}
+
 /** What was worked on last, and what waits for somebody; a kind with nothing to show is not there. */
 export function GoOnSections() {
   return (
     <div className="go-on">
       <RecentCostSheets />
       <div>
+        <MovedPrices />
         <WaitingQuotes />
         <WaitingEnquiries />
         <OpenImports />

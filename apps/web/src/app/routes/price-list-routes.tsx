@@ -52,6 +52,14 @@ export const priceListRoutes = [
   }),
   createRoute({
     getParentRoute,
+    path: '/price-lists/$priceListId/impact',
+    component: lazyRouteComponent(
+      () => import('../../features/price-impacts/screens/price-impact-screen.tsx'),
+      'PriceImpactScreen',
+    ),
+  }),
+  createRoute({
+    getParentRoute,
     path: '/price-lists/$priceListId',
     validateSearch: (search: Record<string, unknown>): { line?: string | undefined } =>
       search.line === undefined ? {} : { line: String(search.line) },

@@ -64,9 +64,18 @@ function Stand({ priceImport }: { readonly priceImport: PriceImport }) {
         <>
           <EmptyState title="These prices are taken over." action={again}>
             {priceImport.priceListId !== null && (
-              <Link to="/price-lists/$priceListId" params={{ priceListId: priceImport.priceListId }}>
-                Open the list
-              </Link>
+              <>
+                <Link
+                  to="/price-lists/$priceListId/impact"
+                  params={{ priceListId: priceImport.priceListId }}
+                  className="button button-main"
+                >
+                  See what it moves
+                </Link>{' '}
+                <Link to="/price-lists/$priceListId" params={{ priceListId: priceImport.priceListId }}>
+                  Open the list
+                </Link>
+              </>
             )}
           </EmptyState>
           <UnlinkedArticles supplierId={priceImport.supplierId} />

@@ -109,6 +109,11 @@ export function PriceListScreen() {
               ]
             : []
         }
+        actions={
+          <Link to="/price-lists/$priceListId/impact" params={{ priceListId }} className="button">
+            What it moves
+          </Link>
+        }
       />
       {lines.isPending && <Loading />}
       {lines.isError && <ErrorNotice error={lines.error} retry={() => void lines.refetch()} />}
