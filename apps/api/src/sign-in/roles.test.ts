@@ -58,8 +58,14 @@ describe('who may call what', () => {
   });
 
   it('lets no read-only role change anything stored', () => {
-    // Work a sheet or an unsaved draft out and keep nothing.
-    const keepsNothing = ['try-cost-sheet', 'work-out-quote-draft'];
+    // Work a sheet, other values on it or an unsaved draft out, and keep nothing.
+    const keepsNothing = [
+      'solve-cost-sheet',
+      'try-cost-sheet',
+      'work-out-quote-draft',
+      'work-out-sensitivity',
+      'work-out-what-if',
+    ];
     const changing = guarded.filter(
       ({ name, method, path }) =>
         method !== 'GET' && !path.startsWith('/api/calculations/') && !keepsNothing.includes(name),
