@@ -36,7 +36,7 @@ describe('a mail that cannot be sent as given is refused', () => {
     '@client.example',
     '',
   ])('to the address %j', async (address) => {
-    expect(await refusedField({ to: { name: '', address } })).toBe('to');
+    expect(await refusedField({ to: { name: '', address } })).toBe('to.address');
   });
 
   it.each([

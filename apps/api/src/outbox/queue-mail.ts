@@ -82,7 +82,7 @@ async function readWorkshopMail(transaction: Prisma.TransactionClient) {
 /**
  * Puts a mail into the outbox, in the transaction of what it tells about: it leaves after that is kept, and not at all
  * where it is taken back. A second call for the same event changes nothing.
- * @throws RequestProblem input-invalid naming `to`, `subject`, `text` or `attachments`
+ * @throws RequestProblem input-invalid naming `to.address`, `to.name`, `subject`, `text` or `attachments`
  */
 export async function queueMail(
   transaction: Prisma.TransactionClient,
@@ -91,7 +91,7 @@ export async function queueMail(
   const { event, about, attachments = [], copyOf = null, isDemo = false } = given;
   const row = {
     toName: readLine('to.name', given.to.name),
-    toAddress: readMailAddress('to', given.to.address),
+    toAddress: readMailAddress('to.address', given.to.address),
     subject: readLine('subject', given.subject),
     text: readText(given.text),
   };

@@ -111,7 +111,7 @@ describe('sending again', () => {
     const wrong = await post(`mails/${id}/resend`, {
       to: { name: '', address: 'x@y.example\r\nBcc: z@y.example' },
     }).expect(422);
-    expect(wrong.body.errors[0].field).toBe('to');
+    expect(wrong.body.errors[0].field).toBe('to.address');
   });
 
   it('is refused while it is being sent, and for mail of the demo', async () => {

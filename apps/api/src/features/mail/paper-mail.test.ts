@@ -69,7 +69,7 @@ describe('a stored paper', () => {
     expect(mail.about.kind).toBe('invoice');
     const wrong = { ...body, to: { name: '', address: 'nobody' } };
     const refused = await postAs(test, `/api/documents/${papers.invoice}/mails`, wrong).expect(422);
-    expect(refused.body.errors[0].field).toBe('to');
+    expect(refused.body.errors[0].field).toBe('to.address');
   });
 
   it('of a quote is not mailed so, since its mail holds the link; and readers mail nothing', async () => {

@@ -9,6 +9,8 @@ import './cost-difference.css';
 
 interface ChangeTableProps {
   readonly difference: CostDifferenceAnswer;
+  /** The causes in the order they are listed in. */
+  readonly causes: CostDifferenceAnswer['causes'];
   readonly named: (id: string) => string;
   readonly was: string;
   readonly now: string;
@@ -93,9 +95,9 @@ interface StillTableProps {
 }
 
 /** Every change under its cause with what it moves, the largest first; subtotals, and the whole below. */
-export function ChangeTable({ difference, named, was, now, isRounded }: ChangeTableProps) {
+export function ChangeTable({ difference, causes, named, was, now, isRounded }: ChangeTableProps) {
   const { table } = useFigures();
-  const { causes, moved, rounding } = difference;
+  const { moved, rounding } = difference;
   const isStill = ({ effect }: CostChange): boolean =>
     [effect.cost, effect.price].every((id) => decimal(table[named(id)]?.value ?? '0').isZero());
   return (

@@ -5,7 +5,8 @@ import { useLocale } from 'react-aria-components';
 import { Waterfall } from '../../components/charts/waterfall.tsx';
 import { formatMoney } from '../../lib/format.ts';
 import { useFigures } from '../figures/figures-context.ts';
-import { CAUSE_WORDS, HOW_SHARED } from './cause-words.ts';
+import { CAUSE_WORDS, HOW_SHARED, IN_WHICH_ORDER } from './cause-words.ts';
+import { causesBySize } from './causes-by-size.ts';
 import { ChangeTable } from './change-table.tsx';
 import './cost-difference.css';
 
@@ -28,8 +29,9 @@ function hasMoved(table: FigureTable, ids: readonly string[]): boolean {
 export function CostDifference({ difference, named = itself, was, now }: CostDifferenceProps) {
   const { table } = useFigures();
   const { locale } = useLocale();
-  const { causes, moved, rounding, currency } = difference;
+  const { moved, rounding, currency } = difference;
   const textOf = (id: string): string => table[named(id)]?.value ?? '0';
+  const causes = causesBySize(difference.causes, textOf);
   const write = (value: string): string => {
     const written = formatMoney(value, currency, { locale });
     return decimal(value).gt(0) ? `+${written}` : written;
@@ -57,7 +59,8 @@ export function CostDifference({ difference, named = itself, was, now }: CostDif
           rows: steps.map(({ label, ids }) => [label, write(textOf(ids.cost)), write(textOf(ids.price))]),
         }}
       />
-      <ChangeTable difference={difference} named={named} was={was} now={now} isRounded={isRounded} />
+      <p className="change-why">{IN_WHICH_ORDER}</p>
+      <ChangeTable difference={difference} causes={causes} named={named} was={was} now={now} isRounded={isRounded} />
       <p className="change-why">{HOW_SHARED}</p>
     </div>
   );

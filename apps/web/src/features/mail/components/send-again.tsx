@@ -26,7 +26,7 @@ export function SendAgain({ mail }: { readonly mail: Mail }) {
   const [address, setAddress] = useState(mail.to.address);
   const [key, setKey] = useState(newIdempotencyKey);
   const resend = useResendMail(mail.id);
-  const { errorFor, unplaced } = fieldErrors(resend.error, ['to', 'to.name', 'to.address']);
+  const { errorFor, unplaced } = fieldErrors(resend.error, ['to.name', 'to.address']);
   return (
     <Section title="Send again" note={NOTES[mail.state]}>
       <form
@@ -54,7 +54,7 @@ export function SendAgain({ mail }: { readonly mail: Mail }) {
               type="email"
               value={address}
               onChange={setAddress}
-              error={errorFor('to') ?? errorFor('to.address')}
+              error={errorFor('to.address')}
               isRequired
             />
           </div>
