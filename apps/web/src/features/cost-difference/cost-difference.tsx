@@ -60,7 +60,14 @@ export function CostDifference({ difference, named = itself, was, now }: CostDif
         }}
       />
       <p className="change-why">{IN_WHICH_ORDER}</p>
-      <ChangeTable difference={difference} causes={causes} named={named} was={was} now={now} isRounded={isRounded} />
+      <ChangeTable
+        difference={difference}
+        causes={causes}
+        named={named}
+        was={was}
+        now={now}
+        isRounded={isRounded}
+      />
       <p className="change-why">{HOW_SHARED}</p>
     </div>
   );
