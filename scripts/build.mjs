@@ -50,6 +50,8 @@ async function buildApi() {
       entryPoints: {
         server: join(source, 'server.ts'),
         'token-command': join(source, 'token-command.ts'),
+        // Started by packages/cutting-solver/src/cutting-thread.ts, which looks for it beside the bundle.
+        'cutting-worker': join(checkout, 'packages', 'cutting-solver', 'src', 'cutting-worker.ts'),
         'calculation-thread': join(source, 'calculation-threads', 'calculation-thread.ts'),
       },
       outdir,

@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import compress from '@fastify/compress';
 import multipart from '@fastify/multipart';
+import { createCuttingPlanner } from '@scantling/cutting-solver';
 import { createPaperRenderer } from '@scantling/renderers';
 import fastify, { type FastifyInstance } from 'fastify';
 import { createCalculationThreads } from './calculation-threads/calculation-threads.ts';
@@ -58,6 +59,7 @@ async function prepareServices(config: Config, given: AppDependencies): Promise<
     auth: createAuth(config, given.database, secret),
     papers: createPaperRenderer(),
     calculations: createCalculationThreads(),
+    cutting: createCuttingPlanner(),
     offerReads: new FailedAttempts({ clock, most: MOST_OFFER_READS }),
     offerMisses: new FailedAttempts({ clock, most: MOST_OFFER_MISSES }),
   };
@@ -78,6 +80,7 @@ export async function buildApp(config: Config, dependencies: AppDependencies): P
   });
   app.addHook('onClose', () => services.papers.close());
   app.addHook('onClose', () => services.calculations.close());
+  app.addHook('onClose', () => services.cutting.close());
   app.decorateRequest('actor');
   app.addHook('onRequest', async (request) => {
     request.actor = VISITOR;

@@ -1,3 +1,4 @@
+import type { CuttingPlanner } from '@scantling/cutting-solver';
 import type { PaperRenderer } from '@scantling/renderers';
 import type { CalculationThreads } from './calculation-threads/calculation-threads.ts';
 import type { Config } from './config.ts';
@@ -17,6 +18,8 @@ export type Services = Readonly<{
   papers: PaperRenderer;
   /** Answers questions about tables of figures beside the requests. */
   calculations: CalculationThreads;
+  /** Plans cutting; its thread starts with the first plan. */
+  cutting: CuttingPlanner;
   /** All requests by clients' links, and those whose link was none of ours, by network address. */
   offerReads: FailedAttempts;
   offerMisses: FailedAttempts;

@@ -9,6 +9,7 @@ export * from './calculations/calculation.ts';
 export * from './calculations/calculation-tool.ts';
 export * from './calculations/cost-sheet.ts';
 export * from './calculations/cost-sheet-input.ts';
+export * from './calculations/cutting-plan.ts';
 export * from './calculations/depreciation-schedule.ts';
 export * from './calculations/early-price.ts';
 export * from './calculations/example-figures.ts';

@@ -3,6 +3,7 @@ import { listApiTokens } from './api-tokens/list-api-tokens.ts';
 import { revokeApiToken } from './api-tokens/revoke-api-token.ts';
 import { boardMeasure } from './calculations/board-measure.ts';
 import { costSheet } from './calculations/cost-sheet.ts';
+import { cuttingPlan } from './calculations/cutting-plan.ts';
 import { depreciationSchedule } from './calculations/depreciation-schedule.ts';
 import { earlyPrice } from './calculations/early-price.ts';
 import { finishQuantity } from './calculations/finish-quantity.ts';
@@ -342,6 +343,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   priceWorkbook,
   quoteTotals,
   costSheet,
+  cuttingPlan,
   boardMeasure,
   depreciationSchedule,
   earlyPrice,

@@ -4,6 +4,7 @@ import { answerListApiTokens } from './api-tokens/list-api-tokens.ts';
 import { answerRevokeApiToken } from './api-tokens/revoke-api-token.ts';
 import { answerBoardMeasure } from './calculations/board-measure.ts';
 import { answerCostSheet } from './calculations/cost-sheet.ts';
+import { answerCuttingPlan } from './calculations/cutting-plan.ts';
 import { answerDepreciationSchedule } from './calculations/depreciation-schedule.ts';
 import { answerEarlyPrice } from './calculations/early-price.ts';
 import { answerFinishQuantity } from './calculations/finish-quantity.ts';
@@ -342,6 +343,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerListSuppliers,
   answerRemoveSupplier,
   answerCostSheet,
+  answerCuttingPlan,
   answerBoardMeasure,
   answerDepreciationSchedule,
   answerEarlyPrice,

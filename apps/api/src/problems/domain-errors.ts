@@ -1,5 +1,7 @@
 import type * as contracts from '@scantling/contracts';
 import type * as costing from '@scantling/costing';
+import type * as cutting from '@scantling/cutting';
+import type * as cuttingSolver from '@scantling/cutting-solver';
 import type * as decimals from '@scantling/decimals';
 import type * as figures from '@scantling/figures';
 import type * as money from '@scantling/money';
@@ -20,6 +22,8 @@ type CodesOf<Module> = {
 export type DomainErrorCode =
   | CodesOf<typeof contracts>
   | CodesOf<typeof costing>
+  | CodesOf<typeof cutting>
+  | CodesOf<typeof cuttingSolver>
   | CodesOf<typeof decimals>
   | CodesOf<typeof figures>
   | CodesOf<typeof money>

@@ -29,6 +29,36 @@ export const DOMAIN_PROBLEMS = {
     title: 'A table of figures cannot be worked out',
     mend: 'Send the table as an answer with working=true gave it, with every figure it names.',
   },
+  'cutting-busy': {
+    status: 503,
+    title: 'Too many cutting plans are being made',
+    mend: 'Try again in a minute.',
+  },
+  'cutting-cancelled': {
+    status: 409,
+    title: 'The cutting plan was called off',
+    mend: 'Ask for it again.',
+  },
+  'cutting-failed': {
+    status: 500,
+    title: 'The cutting plan could not be made',
+    mend: 'Try again; where it fails again, tell who runs the program: the log says why.',
+  },
+  'cutting-impossible': {
+    status: 422,
+    title: 'The parts cannot be cut from this stock',
+    mend: 'Use larger stock, or allow more pieces of it.',
+  },
+  'cutting-input': {
+    status: 422,
+    title: 'A value of the cutting cannot be used',
+    mend: 'Correct the field named.',
+  },
+  'cutting-plan-refused': {
+    status: 500,
+    title: 'The cutting plan did not pass its check',
+    mend: 'Try again; where it fails again, tell who runs the program: the log says why.',
+  },
   'leaf-clash': {
     status: 422,
     title: 'Two values under one name',

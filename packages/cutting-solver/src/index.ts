@@ -1,0 +1,3 @@
+export * from './cutting-planner.ts';
+export { loadSolver } from './highs-solver.ts';
+export * from './planner-errors.ts';
