@@ -11,6 +11,9 @@ import type { Pattern } from './patterns/pattern.ts';
 import { type Preferences, readPreferences } from './preferences.ts';
 import { type SearchLimits, SearchWatch } from './search-limits.ts';
 import type { Generator } from './seeded-generator.ts';
+import { planSheets } from './sheets/plan-sheets.ts';
+import type { SheetPattern } from './sheets/sheet.ts';
+import { writeSheets } from './sheets/write-sheets.ts';
 import { planSticks } from './sticks/plan-sticks.ts';
 import { writeSticks } from './sticks/write-sticks.ts';
 
@@ -72,6 +75,26 @@ function findSticks(
   return { layouts: writeSticks(instance, best.choice), bound: best.bound };
 }
 
+function findSheets(instance: ExactInstance, preferences: Preferences, tools: PlanningTools, watch: SearchWatch): Found {
+  const { worthOf, priceOfKind } = preferences;
+  const best = new BestPlan<SheetPattern>(
+    {
+      hasWholeCosts: hasWholeCosts(preferences),
+      priceOfKind,
+      write: (steps) => stepsToText(steps, instance.moneyStep),
+    },
+    watch,
+  );
+  const { step, kerf } = instance;
+  const worth =
+    worthOf === null
+      ? null
+      : (length: number, width: number) => worthOf(length * step - kerf, width * step - kerf);
+  planSheets({ ...tools, instance, watch, best, worth });
+  if (best.choice === null) throw nothingFits(false);
+  return { layouts: writeSheets(instance, best.choice), bound: best.bound };
+}
+
 /** Cost over bound less 1, six places; null where only the bound is 0. */
 function gapOf(cost: Decimal, bound: Decimal): string | null {
   if (bound.isZero()) return cost.isZero() ? '0' : null;
@@ -88,7 +111,8 @@ export function planCutting(instance: CuttingInstance, tools: PlanningTools): Cu
   const exact = readInstance(instance);
   const preferences = readPreferences(instance, exact);
   const watch = new SearchWatch(tools.limits);
-  const found = findSticks(exact, preferences, tools, watch);
+  const find = exact.isSheets ? findSheets : findSticks;
+  const found = find(exact, preferences, tools, watch);
   const { cost, weighed } = weighPlan(instance, found.layouts);
   const counted = instance.preferences === undefined ? cost : weighed;
   const bound = decimal(stepsToText(found.bound, exact.moneyStep));

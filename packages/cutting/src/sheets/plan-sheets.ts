@@ -1,0 +1,59 @@
+import type { ExactInstance } from '../instance/exact-instance.ts';
+import type { LinearSolver } from '../linear-solver.ts';
+import type { BestPlan } from '../patterns/best-plan.ts';
+import { choosePatterns } from '../patterns/choose-patterns.ts';
+import type { SearchWatch } from '../search-limits.ts';
+import type { Generator } from '../seeded-generator.ts';
+import { boundSheets } from './bound-sheets.ts';
+import { SheetPool } from './sheet-pool.ts';
+import { GoalSearch } from './search-sheets.ts';
+import { type Sheet, type SheetPattern, sheetPattern, type WorthOfRectangle } from './sheet.ts';
+import { tidySheets } from './tidy-sheets.ts';
+
+export interface SheetPlanning {
+  readonly instance: ExactInstance;
+  readonly solver: LinearSolver;
+  readonly random: Generator;
+  readonly watch: SearchWatch;
+  readonly best: BestPlan<SheetPattern>;
+  /** null where offcuts are worth nothing. */
+  readonly worth: WorthOfRectangle | null;
+}
+
+/** Places looked at per unit of effort. */
+const LOOKS = 2_000_000;
+const ROUNDS = 5;
+
+/**
+ * Sheets at the least cost: first plans, bounds, then in rounds the search by ruin and recreate and an integer program
+ * over all sheets remembered, until the best plan is proven or the work is done.
+ */
+export function planSheets(planning: SheetPlanning): void {
+  const { instance, solver, watch, best, worth } = planning;
+  const quantities = instance.parts.map(({ quantity }) => quantity);
+  const pool = new SheetPool();
+  const offer = (sheets: readonly Sheet[]) => {
+    const choice = pool.count(sheets.map((sheet) => sheetPattern(instance, sheet, worth)));
+    best.offer(choice);
+  };
+  const search = new GoalSearch({
+    ...{ instance, random: planning.random, watch, best, offer },
+    keep: (sheets) => pool.remember(sheets, (sheet) => sheetPattern(instance, sheet, worth)),
+  });
+  search.begin();
+  boundSheets(planning);
+  const { effort } = watch.limits;
+  for (let round = 1; round <= ROUNDS && !best.isProven() && !watch.isUp(); round += 1) {
+    search.work((LOOKS * effort) / ROUNDS, round / ROUNDS - 0.04);
+    if (best.isProven() || watch.isUp()) break;
+    const { choice, endedBy } = choosePatterns({
+      ...{ solver, pool: pool.patterns(), stocks: instance.stocks, quantities, start: null },
+      nodes: Math.ceil(60 * Math.min(10, effort)),
+      seconds: watch.secondsLeft() * 0.15,
+      gap: best.leastGap(),
+      priceOfKind: best.terms.priceOfKind,
+    });
+    if (endedBy === 'clock') watch.isOutOfTime = true;
+    if (choice !== null) best.offer(tidySheets(instance, choice, quantities, worth));
+  }
+}
