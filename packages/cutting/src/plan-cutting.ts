@@ -1,104 +1,34 @@
 import { type Decimal, decimal } from '@scantling/decimals';
 import { checkPlan, weighPlan } from './checker/check-plan.ts';
-import { CuttingImpossibleError, CuttingPlanRefusedError } from './cutting-errors.ts';
-import type { CuttingPlan, Layout, SearchEnd } from './cutting-plan.ts';
+import { CuttingPlanRefusedError } from './cutting-errors.ts';
+import type { CuttingPlan, SearchEnd } from './cutting-plan.ts';
+import { type FoundLayouts, findLayouts, type PlanningTools, stepsToText } from './find-layouts.ts';
 import type { CuttingInstance } from './instance/cutting-instance.ts';
-import { type ExactInstance, readInstance } from './instance/exact-instance.ts';
-import { MILLIONTHS } from './instance/exact-length.ts';
-import type { LinearSolver } from './linear-solver.ts';
-import { BestPlan } from './patterns/best-plan.ts';
-import type { Pattern } from './patterns/pattern.ts';
-import { type Preferences, readPreferences } from './preferences.ts';
-import { type SearchLimits, SearchWatch } from './search-limits.ts';
-import type { Generator } from './seeded-generator.ts';
-import { planSheets } from './sheets/plan-sheets.ts';
-import type { SheetPattern } from './sheets/sheet.ts';
-import { writeSheets } from './sheets/write-sheets.ts';
-import { planSticks } from './sticks/plan-sticks.ts';
-import { writeSticks } from './sticks/write-sticks.ts';
+import { readInstance } from './instance/exact-instance.ts';
+import { readPreferences } from './preferences.ts';
+import { SearchWatch } from './search-limits.ts';
 
-export interface PlanningTools {
-  readonly solver: LinearSolver;
-  /** The same numbers give the same plan. */
-  readonly random: Generator;
-  readonly limits: SearchLimits;
+/** The larger over the smaller less 1, six places; null where only the smaller is 0. */
+function gapOf(larger: Decimal, smaller: Decimal): string | null {
+  if (smaller.isZero()) return larger.isZero() ? '0' : null;
+  return larger.div(smaller).minus(1).toDecimalPlaces(6).toFixed();
 }
 
-interface Found {
-  readonly layouts: Layout[];
-  /** In steps of money, or of value with `max-value`. */
-  readonly bound: number;
+/** The bound as it stands beside the amount reached, and what of it is still open. */
+function judged(reached: Decimal, bound: Decimal, isMaxValue: boolean) {
+  // The search weighs offcuts with floats; a bound within that error of the plan is the plan's own amount.
+  const isMet = isMaxValue ? bound.lte(reached) : bound.gt(reached.minus('0.000002'));
+  const held = isMet ? reached : bound;
+  return { held, isMet, gap: isMaxValue ? gapOf(held, reached) : gapOf(reached, held) };
 }
 
-const nothingFits = (isProven: boolean) =>
-  new CuttingImpossibleError(
-    'stock',
-    isProven
-      ? 'does not go round: no plan cuts all parts from what is available'
-      : 'did not go round in any plan that was found',
-    'Allow more pieces of a stock, or add a stock without a limit.',
+function worthCut({ parts }: CuttingInstance, { layouts }: FoundLayouts): Decimal {
+  const worth = new Map(parts.map(({ id, value = 0 }) => [id, decimal(value)]));
+  return layouts.reduce(
+    (sum, { cuts, count }) =>
+      cuts.reduce((all, { part }) => all.plus(decimal(worth.get(part) ?? 0).times(count)), sum),
+    decimal(0),
   );
-
-function hasWholeCosts({ priceOfKind, worthOf }: Preferences): boolean {
-  return worthOf === null && Number.isInteger(priceOfKind);
-}
-
-function stepsToText(steps: number, moneyStep: number): string {
-  return decimal(steps).times(moneyStep).div(MILLIONTHS).toDecimalPlaces(6).toFixed();
-}
-
-function findSticks(
-  instance: ExactInstance,
-  preferences: Preferences,
-  tools: PlanningTools,
-  watch: SearchWatch,
-): Found {
-  const { worthOf } = preferences;
-  const best = new BestPlan<Pattern>(
-    {
-      hasWholeCosts: hasWholeCosts(preferences),
-      priceOfKind: preferences.priceOfKind,
-      write: (steps) => stepsToText(steps, instance.moneyStep),
-    },
-    watch,
-  );
-  const worthOfRest =
-    worthOf === null
-      ? null
-      : (stock: number, rest: number) => {
-          const { usable, length } = instance.stocks[stock] ?? { usable: { length: 0 }, length: 0 };
-          const beyond = usable.length + instance.kerf - length * instance.step;
-          return worthOf(Math.max(0, rest * instance.step + beyond - instance.kerf), MILLIONTHS);
-        };
-  const { isImpossible } = planSticks({ ...tools, instance, watch, best, worthOfRest });
-  if (best.choice === null) throw nothingFits(isImpossible);
-  return { layouts: writeSticks(instance, best.choice), bound: best.bound };
-}
-
-function findSheets(instance: ExactInstance, preferences: Preferences, tools: PlanningTools, watch: SearchWatch): Found {
-  const { worthOf, priceOfKind } = preferences;
-  const best = new BestPlan<SheetPattern>(
-    {
-      hasWholeCosts: hasWholeCosts(preferences),
-      priceOfKind,
-      write: (steps) => stepsToText(steps, instance.moneyStep),
-    },
-    watch,
-  );
-  const { step, kerf } = instance;
-  const worth =
-    worthOf === null
-      ? null
-      : (length: number, width: number) => worthOf(length * step - kerf, width * step - kerf);
-  planSheets({ ...tools, instance, watch, best, worth });
-  if (best.choice === null) throw nothingFits(false);
-  return { layouts: writeSheets(instance, best.choice), bound: best.bound };
-}
-
-/** Cost over bound less 1, six places; null where only the bound is 0. */
-function gapOf(cost: Decimal, bound: Decimal): string | null {
-  if (bound.isZero()) return cost.isZero() ? '0' : null;
-  return cost.div(bound).minus(1).toDecimalPlaces(6).toFixed();
 }
 
 /**
@@ -111,20 +41,19 @@ export function planCutting(instance: CuttingInstance, tools: PlanningTools): Cu
   const exact = readInstance(instance);
   const preferences = readPreferences(instance, exact);
   const watch = new SearchWatch(tools.limits);
-  const find = exact.isSheets ? findSheets : findSticks;
-  const found = find(exact, preferences, tools, watch);
+  const found = findLayouts(exact, preferences, tools, watch);
   const { cost, weighed } = weighPlan(instance, found.layouts);
-  const counted = instance.preferences === undefined ? cost : weighed;
-  const bound = decimal(stepsToText(found.bound, exact.moneyStep));
-  // The search weighs offcuts with floats; a bound within that error of the plan is the plan's own cost.
-  const held = bound.gt(counted.minus('0.000002')) ? counted : bound;
-  const isOptimal = held.eq(counted);
-  const endedBy: SearchEnd = isOptimal ? 'proof' : watch.isOutOfTime ? 'clock' : 'work';
+  const value = worthCut(instance, found);
+  const reached = exact.isMaxValue ? value : instance.preferences === undefined ? cost : weighed;
+  const bound = decimal(stepsToText(found.bound, exact.isMaxValue ? exact.valueStep : exact.moneyStep));
+  const { held, isMet, gap } = judged(reached, bound, exact.isMaxValue);
+  const endedBy: SearchEnd = isMet ? 'proof' : watch.isOutOfTime ? 'clock' : 'work';
   const plan: CuttingPlan = {
-    status: isOptimal ? 'optimal' : 'feasible',
+    status: isMet ? 'optimal' : 'feasible',
     cost: cost.toFixed(),
+    ...(exact.isMaxValue ? { value: value.toFixed() } : {}),
     bound: held.toFixed(),
-    gap: gapOf(counted, held),
+    gap,
     ...(instance.preferences === undefined ? {} : { weighed: weighed.toFixed() }),
     endedBy,
     layouts: found.layouts,

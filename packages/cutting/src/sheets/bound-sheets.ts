@@ -1,10 +1,10 @@
+import type { ExactInstance } from '../instance/exact-instance.ts';
 import { boundOfPrices, isExact, type PriceCut } from '../patterns/bound-of-prices.ts';
 import { generateColumns } from '../patterns/generate-columns.ts';
 import type { Pattern, PatternPricer, Priced } from '../patterns/pattern.ts';
 import { PatternMaster } from '../patterns/pattern-master.ts';
 import { boundByWholeStock } from '../patterns/stock-bound.ts';
 import { tightenBound } from '../patterns/tighten-bound.ts';
-import type { ExactInstance } from '../instance/exact-instance.ts';
 import { GuillotineValues } from './guillotine-values.ts';
 import type { SheetPlanning } from './plan-sheets.ts';
 
@@ -37,7 +37,10 @@ class RelaxedPricer implements PatternPricer {
 function areaCut({ stocks, parts }: ExactInstance): PriceCut {
   const largest = Math.max(...stocks.map(({ length, width }) => length * width));
   return {
-    worthOfDemand: parts.reduce((sum, { length, width, quantity }) => sum + (quantity * length * width) / largest, 0),
+    worthOfDemand: parts.reduce(
+      (sum, { length, width, quantity }) => sum + (quantity * length * width) / largest,
+      0,
+    ),
     most: stocks.map(({ length, width }) => (length * width) / largest),
   };
 }

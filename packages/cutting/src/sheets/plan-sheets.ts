@@ -5,9 +5,9 @@ import { choosePatterns } from '../patterns/choose-patterns.ts';
 import type { SearchWatch } from '../search-limits.ts';
 import type { Generator } from '../seeded-generator.ts';
 import { boundSheets } from './bound-sheets.ts';
-import { SheetPool } from './sheet-pool.ts';
 import { GoalSearch } from './search-sheets.ts';
 import { type Sheet, type SheetPattern, sheetPattern, type WorthOfRectangle } from './sheet.ts';
+import { SheetPool } from './sheet-pool.ts';
 import { tidySheets } from './tidy-sheets.ts';
 
 export interface SheetPlanning {

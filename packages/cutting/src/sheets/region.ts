@@ -47,7 +47,9 @@ function cutOff(region: Region, way: Way, size: number, firstCut: Way | 'either'
   const across = way === 'crosscut';
   const rest = (across ? region.length : region.width) - size;
   const piece = (extent: number, parent: Region) =>
-    across ? freeRegion(extent, region.width, parent, stage) : freeRegion(region.length, extent, parent, stage);
+    across
+      ? freeRegion(extent, region.width, parent, stage)
+      : freeRegion(region.length, extent, parent, stage);
   const { parent } = region;
   if (parent?.way === way) {
     const other = piece(rest, parent);

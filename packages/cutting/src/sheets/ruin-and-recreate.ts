@@ -15,7 +15,14 @@ export interface SheetState {
 const RUINED = 9;
 
 /** Orders in which parts are placed; the larger first, mostly. */
-type Order = (length: number, width: number, chance: number) => number;
+type Order = (length: number, width: number, chance: number, value: number) => number;
+/** With `max-value`: the most valuable for their area. */
+const ORDERS_BY_VALUE: readonly Order[] = [
+  (length, width, chance, value) => (value / (length * width)) * (0.7 + 0.6 * chance),
+  (_length, _width, chance, value) => value * (0.7 + 0.6 * chance),
+  (_length, _width, chance) => chance,
+];
+
 const ORDERS: readonly Order[] = [
   (length, width) => length * width,
   (length, width) => length * width,
@@ -58,11 +65,12 @@ export class RuinAndRecreate {
     const sheets = [...given];
     const owned = new Set<number>();
     let cost = sheets.reduce((sum, { stock }) => sum + (instance.stocks[stock]?.cost ?? 0), 0);
-    const order = ORDERS[Math.floor(random() * ORDERS.length)] ?? ORDERS[0];
+    const orders = instance.isMaxValue ? ORDERS_BY_VALUE : ORDERS;
+    const order = orders[Math.floor(random() * orders.length)] ?? orders[0];
     const ranked = missing
       .flatMap((count, part) => {
-        const { length = 0, width = 0 } = instance.parts[part] ?? {};
-        return count > 0 ? [{ part, rank: order?.(length, width, random()) ?? 0 }] : [];
+        const { length = 0, width = 0, value = 0 } = instance.parts[part] ?? {};
+        return count > 0 ? [{ part, rank: order?.(length, width, random(), value) ?? 0 }] : [];
       })
       .sort((a, b) => b.rank - a.rank || a.part - b.part);
     for (const { part } of ranked) {

@@ -114,7 +114,7 @@ export function planSticks(search: StickSearch): { isImpossible: boolean } {
           ...{ master, pricer, stocks, quantities, watch },
           timeShare: 1,
           roundsEach: step === 0 ? 20 : 8,
-          cutoff: best.cost - (best.terms.priceOfKind > 0 ? best.terms.priceOfKind : 0),
+          cutoff: best.cost - best.terms.priceOfKind,
           mostFailures: 10 + 5 * step,
           isWhole: best.terms.hasWholeCosts,
           ...(step === 0 ? {} : { random: search.random }),
