@@ -25,13 +25,15 @@ const results = [];
 for (const file of files) {
   const { benchmarks } = await tsImport(join(folder, file), import.meta.url);
   for (const benchmark of benchmarks) {
-    const { oursMs, referenceMs } = await benchmark.run();
+    const { oursMs, referenceMs, unit = 'ms', notes = [] } = await benchmark.run();
+    for (const note of notes) console.log(`  ${note}`);
     const ratio = oursMs / referenceMs;
     const isMet = benchmark.largestRatio === undefined || ratio <= benchmark.largestRatio;
-    results.push({ name: benchmark.name, reference: benchmark.reference, oursMs, referenceMs, ratio, isMet });
+    const { name, reference } = benchmark;
+    results.push({ name, reference, oursMs, referenceMs, unit, ratio, isMet });
     const target = benchmark.largestRatio === undefined ? '' : `, at most ${benchmark.largestRatio} wanted`;
     console.log(
-      `${benchmark.name}: ${oursMs.toFixed(1)} ms, ${benchmark.reference} ${referenceMs.toFixed(1)} ms, ratio ${ratio.toFixed(3)}${target}`,
+      `${name}: ${oursMs.toFixed(1)} ${unit}, ${reference} ${referenceMs.toFixed(1)} ${unit}, ratio ${ratio.toFixed(3)}${target}`,
     );
   }
 }

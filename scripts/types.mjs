@@ -4,7 +4,14 @@ import { checkout } from './lib/checkout.mjs';
 import { runNode } from './lib/run.mjs';
 
 const tsc = join(checkout, 'node_modules', 'typescript', 'bin', 'tsc');
-const projects = ['packages', 'packages/renderers', 'packages/cutting-solver', 'apps/api', 'apps/web', 'tests'];
+const projects = [
+  'packages',
+  'packages/renderers',
+  'packages/cutting-solver',
+  'apps/api',
+  'apps/web',
+  'tests',
+];
 
 let failed = false;
 for (const project of projects) {

@@ -1,5 +1,14 @@
-/** What one measurement found: the time of our code and of the reference for the same work, in milliseconds. */
-export type Measurement = { oursMs: number; referenceMs: number };
+/**
+ * What one measurement found: the time of our code and of the reference for the same work, in milliseconds, or another
+ * measure of both in the unit named.
+ */
+export type Measurement = {
+  oursMs: number;
+  referenceMs: number;
+  unit?: string;
+  /** Printed above the line of the result. */
+  notes?: readonly string[];
+};
 
 /** Each tests/bench/*.bench.ts exports `benchmarks: readonly Benchmark[]`; scripts/bench.mjs runs them in order. */
 export type Benchmark = {

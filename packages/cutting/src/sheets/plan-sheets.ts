@@ -2,6 +2,7 @@ import type { ExactInstance } from '../instance/exact-instance.ts';
 import type { LinearSolver } from '../linear-solver.ts';
 import type { BestPlan } from '../patterns/best-plan.ts';
 import { choosePatterns } from '../patterns/choose-patterns.ts';
+import { fewerKinds } from '../patterns/fewer-kinds.ts';
 import type { SearchWatch } from '../search-limits.ts';
 import type { Generator } from '../seeded-generator.ts';
 import { boundSheets } from './bound-sheets.ts';
@@ -36,11 +37,17 @@ export function planSheets(planning: SheetPlanning): void {
     const choice = pool.count(sheets.map((sheet) => sheetPattern(instance, sheet, worth)));
     best.offer(choice);
   };
-  const search = new GoalSearch({
+  const searching = {
     ...{ instance, random: planning.random, watch, best, offer },
-    keep: (sheets) => pool.remember(sheets, (sheet) => sheetPattern(instance, sheet, worth)),
-  });
+    keep: (sheets: readonly Sheet[]) =>
+      pool.remember(sheets, (sheet) => sheetPattern(instance, sheet, worth)),
+  };
+  const search = new GoalSearch(searching);
   search.begin();
+  for (const stocks of best.terms.priceOfKind > 0 ? fewerKinds(instance.stocks) : []) {
+    if (watch.isUp(0.2)) break;
+    new GoalSearch({ ...searching, instance: { ...instance, stocks } }).begin();
+  }
   boundSheets(planning);
   const { effort } = watch.limits;
   for (let round = 1; round <= ROUNDS && !best.isProven() && !watch.isUp(); round += 1) {

@@ -46,9 +46,9 @@ export class GoalSearch {
     this.missing = Number.POSITIVE_INFINITY;
   }
 
-  /** The work done so far. */
-  get looks(): number {
-    return this.remaking.finder.looks;
+  /** The work done so far: places looked at, and a little for every step, so that it always ends. */
+  private get done(): number {
+    return this.remaking.finder.looks + 10 * this.step;
   }
 
   /** First plans without a goal. */
@@ -67,8 +67,14 @@ export class GoalSearch {
   }
 
   private goal(): number {
-    const { best } = this.search;
-    return best.cost === Number.POSITIVE_INFINITY ? best.cost : best.cost - 1;
+    const { best, instance } = this.search;
+    if (best.choice === null) return Number.POSITIVE_INFINITY;
+    // Of the stock alone: what offcuts are worth and kinds cost does not limit what may be opened.
+    const cost = best.choice.reduce(
+      (sum, { pattern, count }) => sum + count * (instance.stocks[pattern.stock]?.cost ?? 0),
+      0,
+    );
+    return cost - 1;
   }
 
   /** Begins anew from a plan, with as many sheets less as the goal wants. */
@@ -105,8 +111,8 @@ export class GoalSearch {
   /** Works until so many places were looked at, the time's share is up, or the best plan is proven. */
   work(looks: number, timeShare: number): void {
     const { watch, best, instance } = this.search;
-    const end = this.looks + looks;
-    while (this.looks < end && !best.isProven()) {
+    const end = this.done + looks;
+    while (this.done < end && !best.isProven()) {
       if (this.step % 16 === 0 && watch.isUp(timeShare)) return;
       this.step += 1;
       if (this.missing === 0) {

@@ -4,6 +4,7 @@ import type { BestPlan } from '../patterns/best-plan.ts';
 import type { PriceCut } from '../patterns/bound-of-prices.ts';
 import { choosePatterns } from '../patterns/choose-patterns.ts';
 import { dive } from '../patterns/dive.ts';
+import { fewerKinds } from '../patterns/fewer-kinds.ts';
 import { generateColumns } from '../patterns/generate-columns.ts';
 import type { Pattern, PatternChoice } from '../patterns/pattern.ts';
 import { type MasterSolution, PatternMaster } from '../patterns/pattern-master.ts';
@@ -105,6 +106,16 @@ export function planSticks(search: StickSearch): { isImpossible: boolean } {
         return best.isProven();
       },
     });
+    for (const fewer of best.terms.priceOfKind > 0 ? fewerKinds(stocks) : []) {
+      if (watch.isUp(0.7)) break;
+      offer(
+        dive({
+          ...{ master, pricer, stocks: fewer, quantities, watch, isWhole: best.terms.hasWholeCosts },
+          ...{ timeShare: 0.7, roundsEach: 20, mostFailures: 3 },
+          cutoff: best.cost - best.terms.priceOfKind,
+        }),
+      );
+    }
     const { effort } = watch.limits;
     const steps = Math.max(2, Math.ceil(6 * effort));
     for (let step = 0; step < steps && !best.isProven(); step += 1) {
