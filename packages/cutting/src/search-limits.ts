@@ -38,6 +38,11 @@ export class SearchWatch {
     return Math.max(0, (this.end - this.limits.clock()) / 1000);
   }
 
+  /** How much of all the time is gone, 1 when it is up. */
+  shareUsed(): number {
+    return Math.min(1, (this.limits.clock() - this.begin) / this.limits.mostMs);
+  }
+
   /** True once the time, or this share of it, is up. @throws CuttingCancelledError */
   isUp(share = 1): boolean {
     if (this.limits.isCancelled?.() === true) throw new CuttingCancelledError();

@@ -14,7 +14,7 @@ export interface PartsChosen {
   readonly bound: number;
 }
 
-const LOOKS = 1_500_000;
+const LOOKS = 400_000;
 const GRID_WORK = 60_000_000;
 const HISTORY = 200;
 

@@ -22,7 +22,7 @@ export interface SheetPlanning {
 }
 
 /** Places looked at per unit of effort. */
-const LOOKS = 2_000_000;
+const LOOKS = 450_000;
 const ROUNDS = 5;
 
 /**
@@ -50,13 +50,14 @@ export function planSheets(planning: SheetPlanning): void {
   }
   boundSheets(planning);
   const { effort } = watch.limits;
+  const from = watch.shareUsed();
   for (let round = 1; round <= ROUNDS && !best.isProven() && !watch.isUp(); round += 1) {
-    search.work((LOOKS * effort) / ROUNDS, round / ROUNDS - 0.04);
+    search.work((LOOKS * effort) / ROUNDS, from + (1 - from) * (round / ROUNDS - 0.05));
     if (best.isProven() || watch.isUp()) break;
     const { choice, endedBy } = choosePatterns({
       ...{ solver, pool: pool.patterns(), stocks: instance.stocks, quantities, start: null },
       nodes: Math.ceil(60 * Math.min(10, effort)),
-      seconds: watch.secondsLeft() * 0.15,
+      seconds: watch.secondsLeft() * (round === ROUNDS ? 0.8 : 0.07),
       gap: best.leastGap(),
       priceOfKind: best.terms.priceOfKind,
     });

@@ -139,8 +139,10 @@ export function partsIn(region: Region): number[] {
 
 /** A copy that shares nothing. */
 export function copyRegion(region: Region, parent: Region | null = null): Region {
-  const copy: Region = { ...region, parent, pieces: [] };
-  for (const piece of region.pieces) copy.pieces.push(copyRegion(piece, copy));
+  const { length, width, way, part, isTurned, stage, isDead } = region;
+  const pieces: Region[] = [];
+  const copy: Region = { length, width, way, pieces, parent, part, isTurned, stage, isDead };
+  for (const piece of region.pieces) pieces.push(copyRegion(piece, copy));
   return copy;
 }
 
