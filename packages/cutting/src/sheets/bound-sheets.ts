@@ -6,7 +6,7 @@ import { PatternMaster } from '../patterns/pattern-master.ts';
 import { boundByWholeStock } from '../patterns/stock-bound.ts';
 import { tightenBound } from '../patterns/tighten-bound.ts';
 import { GuillotineValues } from './guillotine-values.ts';
-import type { SheetPlanning } from './plan-sheets.ts';
+import type { SheetPlanning } from './sheet-planning.ts';
 
 /** Grid work of one pricing, and rounds, per unit of effort. */
 const GRID_WORK = 2_500_000;

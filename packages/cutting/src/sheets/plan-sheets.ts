@@ -1,25 +1,11 @@
-import type { ExactInstance } from '../instance/exact-instance.ts';
-import type { LinearSolver } from '../linear-solver.ts';
-import type { BestPlan } from '../patterns/best-plan.ts';
 import { choosePatterns } from '../patterns/choose-patterns.ts';
 import { fewerKinds } from '../patterns/fewer-kinds.ts';
-import type { SearchWatch } from '../search-limits.ts';
-import type { Generator } from '../seeded-generator.ts';
 import { boundSheets } from './bound-sheets.ts';
 import { GoalSearch } from './search-sheets.ts';
-import { type Sheet, type SheetPattern, sheetPattern, type WorthOfRectangle } from './sheet.ts';
+import { type Sheet, sheetPattern } from './sheet.ts';
+import type { SheetPlanning } from './sheet-planning.ts';
 import { SheetPool } from './sheet-pool.ts';
 import { tidySheets } from './tidy-sheets.ts';
-
-export interface SheetPlanning {
-  readonly instance: ExactInstance;
-  readonly solver: LinearSolver;
-  readonly random: Generator;
-  readonly watch: SearchWatch;
-  readonly best: BestPlan<SheetPattern>;
-  /** null where offcuts are worth nothing. */
-  readonly worth: WorthOfRectangle | null;
-}
 
 /** Places looked at per unit of effort. */
 const LOOKS = 450_000;
