@@ -7,6 +7,7 @@ export * from './input.ts';
 export * from './leaf-key.ts';
 export * from './operations/index.ts';
 export { NoAnswerError } from './operations/operation.ts';
+export * from './reading/index.ts';
 export * from './recalculation/index.ts';
 export * from './replace-leaves.ts';
 export * from './risk/index.ts';

@@ -44,6 +44,7 @@ export function FigureValue(props: FigureValueProps) {
     <button
       type="button"
       className={`figure-value figure-${look}${was === undefined ? '' : ' figure-moved'}`}
+      data-figure={id}
       aria-expanded={openId === id}
       aria-label={`${node.label}: ${written.text}, ${was === undefined ? '' : `was ${write(was).text}, `}working`}
       title={was === undefined ? undefined : `was ${write(was).text}`}

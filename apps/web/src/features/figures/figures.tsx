@@ -1,8 +1,9 @@
 import type { FigureTable } from '@scantling/figures';
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { SplitWithRail } from '../../components/split-with-rail.tsx';
 import { FiguresContext } from './figures-context.ts';
 import { useFigureInAddress } from './use-figure-in-address.ts';
+import { useFigureInSight } from './use-figure-in-sight.ts';
 import { useRecordAddress } from './use-record-address.ts';
 import { WorkingRail } from './working-rail.tsx';
 
@@ -12,13 +13,17 @@ export interface FiguresProps {
   readonly children: React.ReactNode;
   /** Addresses that only this page knows (the design whose bill it costs); asked before the others. */
   readonly ownAddress?: (record: string) => string | undefined;
+  /** More figures are on their way, so that one the table lacks may still come. */
+  readonly isPending?: boolean;
 }
 
 /** Hands a table of figures to every `FigureValue` inside, and draws the rail with the open one's working. */
-export function Figures({ table, children, ownAddress }: FiguresProps) {
+export function Figures({ table, children, ownAddress, isPending = false }: FiguresProps) {
   const { id, show } = useFigureInAddress();
   const addressOf = useRecordAddress(id !== null);
   const [trail, setTrail] = useState<readonly string[]>([]);
+  const content = useRef<HTMLDivElement>(null);
+  const buttonInSight = useFigureInSight(content, id);
   const value = useMemo(
     () => ({
       table,
@@ -40,11 +45,13 @@ export function Figures({ table, children, ownAddress }: FiguresProps) {
         railLabel="Working"
         subject={id}
         onClose={close}
+        returnTo={buttonInSight}
         rail={
           id === null ? null : (
             <WorkingRail
               table={table}
               id={id}
+              isPending={isPending || Object.keys(table).length === 0}
               trail={trail.filter((from) => table[from] !== undefined)}
               recordAddress={(record) => {
                 const own = ownAddress?.(record);
@@ -64,7 +71,7 @@ export function Figures({ table, children, ownAddress }: FiguresProps) {
           )
         }
       >
-        {children}
+        <div ref={content}>{children}</div>
       </SplitWithRail>
     </FiguresContext>
   );

@@ -1,6 +1,6 @@
-import { entered, input, roundMoney, sum, times, toTable } from '@scantling/figures';
+import { divide, entered, input, roundMoney, sum, times, toTable } from '@scantling/figures';
 import { expect, it } from 'vitest';
-import { derivationWords, inputsOf, nodeOf } from './working-words.ts';
+import { derivationWords, inputsOf, nodeOf, toldWords } from './working-words.ts';
 
 const us = { locale: 'en-US' };
 const source = entered();
@@ -44,4 +44,18 @@ it('does not read out a sum of two hundred', () => {
 
 it('refuses a figure the table does not hold', () => {
   expect(() => nodeOf({}, 'cost')).toThrow('there is no such figure: "cost"');
+});
+
+it('tells a working over its levels, and nothing where the line of its inputs says it all', () => {
+  const share = input({ key: 'yield', label: 'yield', unit: 'ratio', value: '0.72', source });
+  const parts = input({ key: 'parts', label: '14 parts', unit: 'bd ft', value: '23.4', source });
+  const bought = divide('Oak bought', parts, share);
+  const { ids, figures } = toTable(
+    { bought, cost: roundMoney('Oak, to the cent', times('Oak', price, bought)) },
+    { withDerivations: true },
+  );
+  expect(toldWords(figures, nodeOf(figures, ids.cost), us)).toEqual([
+    '14 parts 23.4 bd ft / yield 0.72 = 32.5 bd ft × Oak 4/4 $7.80 per bd ft = $253.50',
+  ]);
+  expect(toldWords(figures, nodeOf(figures, ids.bought), us)).toEqual([]);
 });

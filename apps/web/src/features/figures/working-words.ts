@@ -2,6 +2,7 @@ import {
   type FigureNode,
   type FigureTable,
   OPERATIONS,
+  runningDerivation,
   type SourceKind,
   UnknownFigureError,
 } from '@scantling/figures';
@@ -44,6 +45,19 @@ export function derivationWords(
     .phrase(read, node.how.settings ?? {})
     .replaceAll(' x ', ' × ')
     .replaceAll(' - ', ' \u2212 ');
+}
+
+/** The working told over a few levels, in sentences; none where the line of its own inputs already says all of it. */
+export function toldWords(
+  table: FigureTable,
+  node: FigureNode,
+  options: FormatOptions = {},
+): readonly string[] {
+  if (inputsOf(table, node).every(({ how }) => how === undefined)) return [];
+  return runningDerivation(table, node.id, (one) => {
+    const { text } = formatAmount(one, options);
+    return { text, isExact: text === formatAmount(one, { ...options, isFull: true }).text };
+  });
 }
 
 const SOURCE_WORDS: Readonly<Record<SourceKind, string>> = {

@@ -1,22 +1,12 @@
-import { useState } from 'react';
 import { Button } from '../../../components/button.tsx';
+import { CopyButton } from '../../../components/copy-button.tsx';
 import { ErrorNotice } from '../../../components/notices.tsx';
 import { useRenewOfferLink } from '../api/quote-acts.ts';
 import type { Sent } from './send-section.tsx';
 import './quote.css';
 
 function LinkNote({ path, children }: { readonly path: string; readonly children: React.ReactNode }) {
-  const [copied, setCopied] = useState<'not-yet' | 'copied' | 'by-hand'>('not-yet');
   const address = new URL(path, window.location.origin).href;
-  const copy = (): void => {
-    // Browsers give no clipboard to pages on plain http.
-    if (navigator.clipboard === undefined) setCopied('by-hand');
-    else
-      void navigator.clipboard.writeText(address).then(
-        () => setCopied('copied'),
-        () => setCopied('by-hand'),
-      );
-  };
   return (
     <div className="client-link" role="status">
       <p>{children}</p>
@@ -26,10 +16,9 @@ function LinkNote({ path, children }: { readonly path: string; readonly children
         </a>
       </p>
       <div className="quote-acts">
-        <Button onPress={copy}>{copied === 'copied' ? 'Copied' : 'Copy the link'}</Button>
-        {copied === 'by-hand' && (
-          <span>This browser does not let the page copy: mark the address and copy it.</span>
-        )}
+        <CopyButton text={() => address} byHand="mark the address and copy it.">
+          Copy the link
+        </CopyButton>
       </div>
     </div>
   );

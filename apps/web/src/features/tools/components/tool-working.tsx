@@ -23,7 +23,10 @@ export function ToolWorking({ tool }: { readonly tool: ToolRecord }) {
   const meanings = Object.values(BASIS_WORDS).map(({ label, meaning }) => `${label}: ${meaning}`);
   return (
     // Leaves share their keys and derived figures are named apart, so both tables fit into one.
-    <Figures table={{ ...schedule.data?.figures, ...rates.data?.figures }}>
+    <Figures
+      table={{ ...schedule.data?.figures, ...rates.data?.figures }}
+      isPending={rates.isPending || schedule.isLoading}
+    >
       <Section
         title="Machine-hour rate"
         note={`${meanings.join('; ')}.`}
