@@ -187,6 +187,7 @@ import { getTool } from './tools/get-tool.ts';
 import { getToolRates } from './tools/get-tool-rates.ts';
 import { getToolRegister } from './tools/get-tool-register.ts';
 import { getToolSchedule } from './tools/get-tool-schedule.ts';
+import { listToolRates } from './tools/list-tool-rates.ts';
 import { listTools } from './tools/list-tools.ts';
 import { removeTool } from './tools/remove-tool.ts';
 import { changeRole } from './users/change-role.ts';
@@ -300,6 +301,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   createTool,
   editTool,
   getTool,
+  listToolRates,
   listTools,
   removeTool,
   editWorkshop,

@@ -187,6 +187,7 @@ import { answerGetTool } from './tools/get-tool.ts';
 import { answerGetToolRates } from './tools/get-tool-rates.ts';
 import { answerGetToolRegister } from './tools/get-tool-register.ts';
 import { answerGetToolSchedule } from './tools/get-tool-schedule.ts';
+import { answerListToolRates } from './tools/list-tool-rates.ts';
 import { answerListTools } from './tools/list-tools.ts';
 import { answerRemoveTool } from './tools/remove-tool.ts';
 import { answerChangeRole } from './users/change-role.ts';
@@ -266,6 +267,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerCreateTool,
   answerEditTool,
   answerGetTool,
+  answerListToolRates,
   answerListTools,
   answerRemoveTool,
   answerCreateLabourGrade,

@@ -7,6 +7,7 @@ export * from './get-tool.ts';
 export * from './get-tool-rates.ts';
 export * from './get-tool-register.ts';
 export * from './get-tool-schedule.ts';
+export * from './list-tool-rates.ts';
 export * from './list-tools.ts';
 export * from './remove-tool.ts';
 export * from './tool.ts';

@@ -114,6 +114,24 @@ describe('what a tool costs', () => {
     expect(line('marginal', 'power')).toBeCloseTo(162, 9);
   });
 
+  it('is listed for all tools at once, each as it is worked out by itself', async () => {
+    const { request, as } = application;
+    const read = async (address: string) =>
+      (await request.get(address).set(as('read-only')).expect(200)).body;
+    const all = await read('/api/tool-rates?year=2026&working=true');
+    expect(all.tools.length).toBeGreaterThan(0);
+    for (const { id, rates } of all.tools) {
+      const own = await read(`/api/tools/${id}/rates?year=2026`);
+      const hours = (answer: typeof own, of: { perHour: string }[]) =>
+        of.map(({ perHour }) => answer.figures[perHour].value);
+      expect(hours(all, rates)).toEqual(hours(own, own.rates));
+    }
+    const [first] = all.tools;
+    expect(all.figures[first.rates[0].perHour].how.inputs.length).toBeGreaterThan(0);
+    const short = await read('/api/tool-rates');
+    expect(short.figures[short.tools[0].rates[0].perHour].how).toBeUndefined();
+  });
+
   it('is written off year by year, and stands in the register of a year', async () => {
     const { request, as, database } = application;
     const { id } = await database.tool.findUniqueOrThrow({ where: { code: 'SAW' } });

@@ -10,6 +10,8 @@ interface MoneyColumn<Row> {
   /** Decimal text; null where the row has none. */
   readonly amount: (row: Row) => string | null;
   readonly currency: (row: Row) => Currency;
+  /** Puts the amount into a link to where it is worked out. */
+  readonly link?: (row: Row, text: string) => React.ReactNode;
 }
 
 /** A column of amounts, each in the currency of its row; a dash where there is none, which sorts last. */
@@ -19,6 +21,7 @@ export function moneyColumn<Row>({
   locale,
   amount,
   currency,
+  link,
 }: MoneyColumn<Row>): DataColumn<Row> {
   return {
     id,
@@ -31,7 +34,9 @@ export function moneyColumn<Row>({
     },
     render: (row) => {
       const value = amount(row);
-      return value === null ? '–' : formatMoney(value, currency(row), { locale });
+      if (value === null) return '–';
+      const text = formatMoney(value, currency(row), { locale });
+      return link === undefined ? text : link(row, text);
     },
   };
 }

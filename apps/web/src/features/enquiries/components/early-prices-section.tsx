@@ -28,6 +28,18 @@ export function EarlyPricesSection({ enquiryId }: { readonly enquiryId: string }
     isNumeric: true,
     text: (price) => formatMoney(price[id], price.currency, { locale }),
     sortBy: (price) => decimal(price[id]),
+    render: (price) => {
+      const text = formatMoney(price[id], price.currency, { locale });
+      return (
+        <Link
+          {...at(price.number)}
+          search={{ figure: `${id}/price` }}
+          aria-label={`${header}: ${text}, working`}
+        >
+          {text}
+        </Link>
+      );
+    },
   });
   const columns: DataColumn<KeptEarlyPrice>[] = [
     {

@@ -1,6 +1,7 @@
 import type { EnquiryRecord } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
 import { Link, useNavigate } from '@tanstack/react-router';
+import { Fragment } from 'react';
 import { useLocale } from 'react-aria-components';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { CoverName } from '../../../components/pictures/cover-name.tsx';
@@ -44,6 +45,25 @@ function columnsIn(locale: string): readonly DataColumn<EnquiryRecord>[] {
         last === null
           ? ''
           : `${formatMoney(last.low, last.currency, { locale })} to ${formatMoney(last.high, last.currency, { locale })}`,
+      render: ({ id, lastEarlyPrice: last }) =>
+        last === null
+          ? ''
+          : (['low', 'high'] as const).map((end) => {
+              const text = formatMoney(last[end], last.currency, { locale });
+              return (
+                <Fragment key={end}>
+                  {end === 'high' && ' to '}
+                  <Link
+                    to="/enquiries/$enquiryId/early-prices/$number"
+                    params={{ enquiryId: id, number: String(last.number) }}
+                    search={{ figure: `${end}/price` }}
+                    aria-label={`Early price, ${end}: ${text}, working`}
+                  >
+                    {text}
+                  </Link>
+                </Fragment>
+              );
+            }),
       sortBy: ({ lastEarlyPrice }) => decimal(lastEarlyPrice?.low ?? '0'),
     },
   ];

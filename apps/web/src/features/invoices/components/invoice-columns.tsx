@@ -2,8 +2,12 @@ import { Link } from '@tanstack/react-router';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { moneyColumn } from '../../../components/data-table/money-column.tsx';
 import { clientColumn } from '../../client-document/client-column.tsx';
+import { mergedId } from '../../figures/merge-tables.ts';
 import type { InvoiceSummary } from '../api/list-invoices.ts';
 import { KIND_WORDS, standing } from './invoice-words.ts';
+
+/** What is owed, as the sheet of an invoice names it in its address. */
+export const OWED_FIGURE = mergedId('balance', 'balance/owed');
 
 const currency = (invoice: InvoiceSummary) => invoice.currency;
 
@@ -48,6 +52,16 @@ export function invoiceColumns(locale: string): readonly DataColumn<InvoiceSumma
       locale,
       amount: ({ state, owed }) => (state === null ? null : owed),
       currency,
+      link: ({ id }, text) => (
+        <Link
+          to="/invoices/$invoiceId"
+          params={{ invoiceId: id }}
+          search={{ figure: OWED_FIGURE }}
+          aria-label={`Owed: ${text}, working`}
+        >
+          {text}
+        </Link>
+      ),
     }),
   ];
 }

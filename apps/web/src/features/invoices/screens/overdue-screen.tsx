@@ -6,6 +6,7 @@ import { Loading } from '../../../components/progress.tsx';
 import { Section, Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { formatMoney } from '../../../lib/format.ts';
 import { type Overdue, overdueQuery } from '../api/list-overdue.ts';
+import { OWED_FIGURE } from '../components/invoice-columns.tsx';
 import { standing } from '../components/invoice-words.ts';
 import { ReminderAct } from '../components/reminder-act.tsx';
 import '../components/invoice.css';
@@ -22,8 +23,8 @@ function One({ overdue }: { readonly overdue: Overdue }) {
           : `reminded ${remindersSent} times, last on ${lastRemindedOn}`
       }`}
       actions={
-        <Link to="/invoices/$invoiceId" params={{ invoiceId: invoice.id }}>
-          Open the invoice
+        <Link to="/invoices/$invoiceId" params={{ invoiceId: invoice.id }} search={{ figure: OWED_FIGURE }}>
+          Open the invoice at what is owed
         </Link>
       }
     >

@@ -3,6 +3,7 @@ import { useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
 import { useLocale } from 'react-aria-components';
 import { formatMoney } from '../../../lib/format.ts';
+import { mergedId } from '../../figures/merge-tables.ts';
 import type { QuoteSummary } from '../api/list-quotes.ts';
 import { comparisonQuery } from '../api/work-out-quote.ts';
 import './quote.css';
@@ -21,7 +22,13 @@ export function MovedCell({ quote }: { readonly quote: QuoteSummary }) {
     ? 'the same'
     : `${formatMoney(moved.abs(), quote.currency, { locale })} ${moved.gt(0) ? 'dearer' : 'cheaper'}`;
   return (
-    <Link to="/quotes/$quoteId" params={{ quoteId: quote.id }} hash="moved">
+    <Link
+      to="/quotes/$quoteId"
+      params={{ quoteId: quote.id }}
+      search={{ figure: mergedId('today', data?.costMoved ?? '') }}
+      hash="moved"
+      aria-label={`Cost since it was sent: ${words}, working`}
+    >
       {words}
     </Link>
   );

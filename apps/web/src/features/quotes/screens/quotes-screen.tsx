@@ -43,6 +43,16 @@ function columns(locale: string): readonly DataColumn<QuoteSummary>[] {
       locale,
       amount: ({ total }) => total,
       currency: ({ currency }) => currency,
+      link: ({ id, currentRevisionId, state }, text) => (
+        <Link
+          to="/quotes/$quoteId"
+          params={{ quoteId: id }}
+          search={{ revision: currentRevisionId, figure: state === 'draft' ? 'total' : 'sent:total' }}
+          aria-label={`Total with tax: ${text}, working`}
+        >
+          {text}
+        </Link>
+      ),
     }),
     { id: 'validUntil', header: 'Valid until', text: ({ validUntil }) => validUntil ?? '' },
     {

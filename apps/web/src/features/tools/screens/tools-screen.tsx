@@ -1,13 +1,15 @@
 import { downloadToolRates, type ToolRecord } from '@scantling/contracts';
 import { decimal } from '@scantling/decimals';
+import { useQuery } from '@tanstack/react-query';
 import { Link, useNavigate } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import type { DataColumn } from '../../../components/data-table/data-column.ts';
 import { RecordList } from '../../../components/record-editor/record-list.tsx';
 import { Sheet, SheetHeader } from '../../../components/sheet.tsx';
 import { addressOf } from '../../../lib/api-client.ts';
-import { formatMoney, formatNumber } from '../../../lib/format.ts';
+import { formatAmount, formatMoney, formatNumber } from '../../../lib/format.ts';
 import { useCurrency } from '../../../lib/use-session.ts';
+import { toolHoursQuery } from '../api/list-tool-rates.ts';
 import { toolCalls } from '../api/tool-calls.ts';
 import { ACQUISITION_WORDS } from '../components/tool-words.ts';
 
@@ -15,6 +17,7 @@ import { ACQUISITION_WORDS } from '../components/tool-words.ts';
 export function ToolsScreen() {
   const navigate = useNavigate();
   const currency = useCurrency();
+  const hours = useQuery(toolHoursQuery);
   const columns = useMemo(() => {
     const money = (id: 'bookCost' | 'replacementCost', header: string): DataColumn<ToolRecord> => ({
       id,
@@ -48,10 +51,32 @@ export function ToolsScreen() {
         sortBy: ({ hoursPerYear }) => decimal(hoursPerYear),
         render: ({ hoursPerYear }) => `${formatNumber(hoursPerYear, 1)} h`,
       },
+      {
+        id: 'rate',
+        header: 'An hour of it',
+        isNumeric: true,
+        text: ({ id }) => hours.data?.get(id)?.value ?? '',
+        sortBy: ({ id }) => decimal(hours.data?.get(id)?.value ?? '0'),
+        render: ({ id }) => {
+          const node = hours.data?.get(id);
+          if (node === undefined) return hours.isError ? 'cannot be worked out' : '...';
+          const { number, text } = formatAmount(node, { places: 2 });
+          return (
+            <Link
+              to="/tools/$toolId"
+              params={{ toolId: id }}
+              search={{ figure: 'replacement/per-hour' }}
+              aria-label={`${node.label}: ${text}, working`}
+            >
+              {number}
+            </Link>
+          );
+        },
+      },
       { id: 'soldOn', header: 'Gone', text: ({ soldOn }) => soldOn ?? '' },
       { id: 'demo', header: 'Demo', text: ({ isDemo }) => (isDemo ? 'invented' : '') },
     ] satisfies DataColumn<ToolRecord>[];
-  }, [currency]);
+  }, [currency, hours.data, hours.isError]);
   return (
     <Sheet>
       <SheetHeader
