@@ -1,36 +1,16 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
+import { expect, it } from 'vitest';
+import { runningProduct } from './running-product.ts';
 import { signInAsDemo } from './sign-in-demo.ts';
 import { violations } from './violations.ts';
 
-let application: RunningApplication;
-let browser: Browser;
-
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-
-// A browser for each test: the one from npm is a single process, which ends with its first page.
-beforeEach(async () => {
-  browser = await launchBrowser();
-});
-
-afterEach(async () => {
-  await browser?.close();
-});
-
-afterAll(async () => {
-  await application?.stop();
-});
+const product = runningProduct();
 
 it('answers an enquiry with a range from a past piece, and keeps it as it was given', async () => {
-  const page = await browser.newPage();
+  const page = await product.browser.newPage();
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
-  await signInAsDemo(page, application.address);
-  await page.goto(`${application.address}/enquiries/new`);
+  await signInAsDemo(page, product.address);
+  await page.goto(`${product.address}/enquiries/new`);
   await page.getByRole('textbox', { name: 'Enquiry' }).fill('Longer bench for a gallery');
   await page.getByRole('textbox', { name: 'Or who asked' }).fill('Thora Winterbourne (invented)');
   await page.getByRole('button', { name: /^(Enter|Save)/ }).click();

@@ -1,27 +1,11 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
 import { acceptedQuote } from './accepted-quote.ts';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
+import { runningProduct } from './running-product.ts';
 import { signInAsDemo } from './sign-in-demo.ts';
 import { violations } from './violations.ts';
 
-let application: RunningApplication;
-let browser: Browser;
-
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-// A browser for each test: the one from npm is a single process, which ends with its first page.
-beforeEach(async () => {
-  browser = await launchBrowser();
-});
-afterEach(async () => {
-  await browser?.close();
-});
-afterAll(async () => {
-  await application?.stop();
-});
+const product = runningProduct();
 
 /** The sum under a label, as it is written. */
 function sum(page: Page, label: string) {
@@ -29,17 +13,17 @@ function sum(page: Page, label: string) {
 }
 
 it('an accepted quote is billed by a deposit and a final invoice less it, and owes nothing once both are paid', async () => {
-  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  const page = await product.browser.newPage({ viewport: { width: 1440, height: 900 } });
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
-  await signInAsDemo(page, application.address);
+  await signInAsDemo(page, product.address);
   const quoteId = await acceptedQuote(page, {
     title: 'A chest, billed in two',
     quantity: '1',
     price: '1000',
   });
 
-  await page.goto(`${application.address}/quotes/${quoteId}`);
+  await page.goto(`${product.address}/quotes/${quoteId}`);
   await page.getByRole('link', { name: 'Money', exact: true }).click();
   await page.getByRole('button', { name: 'Prepare the invoice: On acceptance' }).click();
   await page.getByRole('button', { name: 'Issue the deposit invoice' }).click();

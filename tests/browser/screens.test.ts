@@ -1,7 +1,6 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { type RunningApplication, startApplication } from './application.ts';
-import { launchBrowser } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { runningProduct } from './running-product.ts';
 import { signInAsDemo } from './sign-in-demo.ts';
 import { violations } from './violations.ts';
 
@@ -18,6 +17,7 @@ const SCREENS = [
   '/enquiries/new',
   '/mail',
   '/price-lists',
+  '/price-lists/articles',
   '/materials',
   '/suppliers',
   '/exchange-rates',
@@ -32,38 +32,22 @@ const SCREENS = [
   '/api-tokens',
 ];
 
-let application: RunningApplication;
-let browser: Browser;
-
-beforeAll(async () => {
-  application = await startApplication({ SCANTLING_DEMO: 'on' });
-});
-
-// A browser for each test: the one from npm is a single process, which ends with its first page.
-beforeEach(async () => {
-  browser = await launchBrowser();
-});
-afterEach(async () => {
-  await browser?.close();
-});
-afterAll(async () => {
-  await application?.stop();
-});
+const product = runningProduct();
 
 async function signedInAt(width: number, height: number): Promise<{ page: Page; errors: string[] }> {
-  const page = await browser.newPage({ viewport: { width, height } });
+  const page = await product.browser.newPage({ viewport: { width, height } });
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('console', (message) => {
     if (message.type() === 'error') errors.push(message.text());
   });
-  await signInAsDemo(page, application.address);
+  await signInAsDemo(page, product.address);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
   return { page, errors };
 }
 
 async function open(page: Page, screen: string): Promise<void> {
-  await page.goto(`${application.address}${screen}`);
+  await page.goto(`${product.address}${screen}`);
   await page.getByRole('heading', { level: 1 }).first().waitFor();
   await page.waitForLoadState('networkidle');
 }
@@ -102,10 +86,10 @@ it('a group of the index strip opens, leads on and is without a violation of WCA
 
 it('an early price as it was given is without a violation of WCAG and fits a phone', async () => {
   const { page, errors } = await signedInAt(390, 844);
-  const { items } = await (await page.request.get(`${application.address}/api/enquiries?limit=200`)).json();
+  const { items } = await (await page.request.get(`${product.address}/api/enquiries?limit=200`)).json();
   const counts: [string, number][] = [];
   for (const { id } of items) {
-    const answer = await page.request.get(`${application.address}/api/enquiries/${id}/early-prices`);
+    const answer = await page.request.get(`${product.address}/api/enquiries/${id}/early-prices`);
     counts.push([id, (await answer.json()).items.length]);
   }
   const [enquiry] = counts.find(([, count]) => count > 0) ?? [];

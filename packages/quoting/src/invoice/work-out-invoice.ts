@@ -1,3 +1,4 @@
+import { sumOf } from '@scantling/decimals';
 import { entered, type Figure, input, named, roundMoney, scale } from '@scantling/figures';
 import type { Currency } from '@scantling/money';
 import { QuotingInputError } from '../input-error.ts';
@@ -52,9 +53,8 @@ function rowsBefore(before: readonly IssuedPaper[], currency: Currency): TaxedAm
 
 function creditedOf(invoice: IssuedPaper, before: readonly IssuedPaper[]): boolean {
   const credits = before.filter(({ creditsId }) => creditsId === invoice.id);
-  return (
-    credits.length > 0 && credits.reduce((sum, { total }) => sum + Number(total), 0) >= Number(invoice.total)
-  );
+  const credited = sumOf(credits.map(({ total }) => total));
+  return credits.length > 0 && credited.gte(invoice.total);
 }
 
 function depositAmount(

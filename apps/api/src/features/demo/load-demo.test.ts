@@ -54,7 +54,8 @@ async function allRows(): Promise<Record<string, number>> {
   return counts;
 }
 
-describe('the demo workshop', () => {
+// Loading the whole demo takes longer than the usual time on a busy machine.
+describe('the demo workshop', { timeout: 180_000 }, () => {
   it('is loaded with what is promised of it, by an owner only', async () => {
     await test.request.post('/api/demo').set(test.as('maker')).expect(403);
     const { body } = await load().expect(200);
@@ -187,7 +188,7 @@ describe('the demo workshop', () => {
 const removeDemoQuotesAlone = (database: TestApplication['database']) =>
   database.$transaction((transaction) => removeDemoQuotes(transaction));
 
-describe('the first start', () => {
+describe('the first start', { timeout: 180_000 }, () => {
   it('is not disturbed by another load at the same time', async () => {
     const { database, drop } = await createTestDatabase();
     try {
@@ -242,5 +243,5 @@ describe('the first start', () => {
       await drop();
     }
     // It is loaded twice, papers and all.
-  }, 120_000);
+  });
 });

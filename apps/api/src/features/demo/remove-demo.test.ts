@@ -49,7 +49,8 @@ async function allRows(): Promise<Record<string, number>> {
   return counts;
 }
 
-describe('removing the demo', () => {
+// Loading the whole demo takes longer than the usual time on a busy machine.
+describe('removing the demo', { timeout: 180_000 }, () => {
   it('is for owners and does nothing where there is none', async () => {
     await test.request.delete('/api/demo').set(test.as('maker')).expect(403);
     const { body } = await remove().expect(200);
@@ -97,7 +98,7 @@ async function quoteOwn(clientId: string, costSheetId: string): Promise<void> {
     .expect(200);
 }
 
-describe('a workshop with records of its own', () => {
+describe('a workshop with records of its own', { timeout: 180_000 }, () => {
   it('keeps them, and the demo records they rest on', async () => {
     const { database } = test;
     await loadDemo(database, { clock, config });

@@ -7,7 +7,9 @@ import type { InvoiceRow } from './invoice-rows.ts';
 /** A reminder as it is proposed: friendly the first time, plainer with every one after. */
 export function reminderText(row: InvoiceRow, today: string): { subject: string; text: string } {
   const { currency, workshop, client, title } = invoiceDocumentSchema.parse(row.document);
-  const owed = formatMoney(row.owed.toString(), currency, { locale: 'en-GB' });
+  // As on the invoice itself.
+  const locale = workshop.paperSize === 'letter' ? 'en-US' : 'en-GB';
+  const owed = formatMoney(row.owed.toString(), currency, { locale });
   const dueOn = dayOfColumn(row.dueOn);
   const count = row.reminders.length;
   const subject = `${count === 0 ? 'Invoice' : `Reminder ${count + 1}: invoice`} ${row.number} is still open`;

@@ -1,15 +1,18 @@
 import { listEnquiries } from '@scantling/contracts';
 import { queryOptions, useQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
+import { useLocale } from 'react-aria-components';
 import { ErrorNotice } from '../../components/notices.tsx';
 import { Section } from '../../components/sheet.tsx';
 import { costSheetsQuery } from '../../features/cost-sheets/api/list-cost-sheets.ts';
+import { overdueQuery } from '../../features/invoices/api/list-overdue.ts';
 import { undecidedImpactsQuery } from '../../features/price-impacts/api/price-impact-calls.ts';
 import { openImportsQuery } from '../../features/price-lists/api/price-import-calls.ts';
 import { standOf } from '../../features/price-lists/components/import-words.ts';
 import { quotesQuery } from '../../features/quotes/api/list-quotes.ts';
 import { callApi } from '../../lib/api-client.ts';
 import { daysLeftWords } from '../../lib/days-left.ts';
+import { formatMoney } from '../../lib/format.ts';
 import { localMoment } from '../../lib/local-moment.ts';
 import { localToday } from '../../lib/local-today.ts';
 import { newestChanged } from './newest-changed.ts';
@@ -104,6 +107,35 @@ function WaitingQuotes() {
   );
 }
 
+function OverdueInvoices() {
+  const { data, error, isError, refetch } = useQuery(overdueQuery);
+  const { locale } = useLocale();
+  if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
+  if (data === undefined || data.length === 0) return null;
+  return (
+    <Section title="Invoices overdue" note="the longest first">
+      <ul className="go-on-list">
+        {data.slice(0, MOST_SHOWN).map(({ invoice }) => (
+          <li key={invoice.id}>
+            <Link to="/invoices/$invoiceId" params={{ invoiceId: invoice.id }}>
+              {invoice.number}, {invoice.clientName}
+            </Link>
+            <span>{formatMoney(invoice.owed, invoice.currency, { locale })} owed</span>
+            <span className="go-on-moment">
+              {invoice.daysOverdue} {invoice.daysOverdue === 1 ? 'day' : 'days'} over
+            </span>
+          </li>
+        ))}
+      </ul>
+      <p>
+        <Link to="/invoices/overdue">
+          {data.length > MOST_SHOWN ? `All ${data.length}, with a reminder for each` : 'Remind of them'}
+        </Link>
+      </p>
+    </Section>
+  );
+}
+
 function WaitingEnquiries() {
   const { data, error, isError, refetch } = useQuery(waitingEnquiriesQuery);
   if (isError) return <ErrorNotice error={error} retry={() => void refetch()} />;
@@ -165,6 +197,7 @@ export function GoOnSections() {
       <RecentCostSheets />
       <div>
         <MovedPrices />
+        <OverdueInvoices />
         <WaitingQuotes />
         <WaitingEnquiries />
         <OpenImports />

@@ -1,5 +1,6 @@
 import { Link } from '@tanstack/react-router';
 import { useLocale } from 'react-aria-components';
+import { RuledFrame } from '../../../components/ruled-frame.tsx';
 import { Section } from '../../../components/sheet.tsx';
 import { formatMoney } from '../../../lib/format.ts';
 import { FigureValue } from '../../figures/figure-value.tsx';
@@ -50,46 +51,52 @@ export function RevisionsSection({ quote, shownId }: { readonly quote: Quote; re
   const { locale } = useLocale();
   return (
     <Section title="Revisions and additions" note="what was sent stays as it was">
-      <table className="moved-leaves">
-        <thead>
-          <tr>
-            <th scope="col">What</th>
-            <th scope="col">State</th>
-            <th scope="col">Sent</th>
-            <th scope="col" className="numeric">
-              Total with tax
-            </th>
-            <th scope="col">Paper</th>
-          </tr>
-        </thead>
-        <tbody>
-          {quote.revisions.map((one) => {
-            const name =
-              one.kind === 'quote'
-                ? `Revision ${one.revision}`
-                : `Addition ${one.series}, revision ${one.revision}: ${one.title}`;
-            return (
-              <tr key={one.id}>
-                <th scope="row">
-                  {one.id === shownId ? (
-                    <strong>{name}, shown</strong>
-                  ) : (
-                    <Link to="/quotes/$quoteId" params={{ quoteId: quote.id }} search={{ revision: one.id }}>
-                      {name}
-                    </Link>
-                  )}
-                </th>
-                <td>{STATE_WORDS[one.state]}</td>
-                <td>{one.sentAt === null ? 'not yet' : momentWords(one.sentAt)}</td>
-                <td className="numeric">
-                  {one.total === null ? '–' : formatMoney(one.total, quote.currency, { locale })}
-                </td>
-                <td>{one.paperId === null ? '–' : <PaperLink id={one.paperId}>{one.number}</PaperLink>}</td>
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
+      <RuledFrame label="Revisions and additions">
+        <table className="ruled-rows">
+          <thead>
+            <tr>
+              <th scope="col">What</th>
+              <th scope="col">State</th>
+              <th scope="col">Sent</th>
+              <th scope="col" className="numeric">
+                Total with tax
+              </th>
+              <th scope="col">Paper</th>
+            </tr>
+          </thead>
+          <tbody>
+            {quote.revisions.map((one) => {
+              const name =
+                one.kind === 'quote'
+                  ? `Revision ${one.revision}`
+                  : `Addition ${one.series}, revision ${one.revision}: ${one.title}`;
+              return (
+                <tr key={one.id}>
+                  <th scope="row">
+                    {one.id === shownId ? (
+                      <strong>{name}, shown</strong>
+                    ) : (
+                      <Link
+                        to="/quotes/$quoteId"
+                        params={{ quoteId: quote.id }}
+                        search={{ revision: one.id }}
+                      >
+                        {name}
+                      </Link>
+                    )}
+                  </th>
+                  <td>{STATE_WORDS[one.state]}</td>
+                  <td>{one.sentAt === null ? 'not yet' : momentWords(one.sentAt)}</td>
+                  <td className="numeric">
+                    {one.total === null ? '–' : formatMoney(one.total, quote.currency, { locale })}
+                  </td>
+                  <td>{one.paperId === null ? '–' : <PaperLink id={one.paperId}>{one.number}</PaperLink>}</td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      </RuledFrame>
     </Section>
   );
 }

@@ -4,6 +4,7 @@ import { FieldGroup, type FieldMessage } from '../../../components/field.tsx';
 import { Select } from '../../../components/select.tsx';
 import { TextInput } from '../../../components/text-input.tsx';
 import { fromPercent, toPercent } from '../../../lib/percent.ts';
+import { TAX_CATEGORY_WORDS } from '../../../lib/tax-category-words.ts';
 import { cell } from './line-cells.ts';
 import { freshPart, type PartForm, type QuoteForm } from './quote-form.ts';
 import './quote.css';
@@ -148,8 +149,7 @@ export function TaxFields({ form, onChange, errorFor }: TermsProps) {
           />
           <Select
             label="Category"
-            hint="Code of EN 16931; S is the standard one"
-            choices={CATEGORIES.map((id) => ({ id, label: id }))}
+            choices={CATEGORIES.map((id) => ({ id, label: TAX_CATEGORY_WORDS[id] }))}
             value={tax.category}
             onChange={(category) => put(at, { category })}
           />

@@ -1,4 +1,4 @@
-import { NUMBER_SERIES, type NumberSeries, type TaxCategoryCode, writeNumber } from '@scantling/contracts';
+import { NUMBER_SERIES, type NumberSeries, writeNumber } from '@scantling/contracts';
 import {
   type FieldSpec,
   type FormValues,
@@ -6,6 +6,7 @@ import {
   textOf,
 } from '../../../components/record-editor/field-spec.ts';
 import { countryField } from '../../../components/record-editor/postal-address.ts';
+import { TAX_CATEGORY_WORDS } from '../../../lib/tax-category-words.ts';
 import { LETTERHEAD, QUOTING } from './paper-values.ts';
 import { choicesOf } from './workshop-words.ts';
 
@@ -15,16 +16,6 @@ const SERIES_WORDS: Readonly<Record<NumberSeries, string>> = {
   'credit-note': 'Credit notes',
   receipt: 'Receipts',
   'delivery-note': 'Delivery notes',
-};
-
-const TAX_CATEGORY_WORDS: Readonly<Record<TaxCategoryCode, string>> = {
-  S: 'S – standard or reduced rate',
-  Z: 'Z – zero rated',
-  E: 'E – exempt',
-  AE: 'AE – reverse charge',
-  K: 'K – to a business in another EU country',
-  G: 'G – export',
-  O: 'O – outside the scope of tax',
 };
 
 const WIDE = ['tradingName', 'website', 'registration', 'footer'];
