@@ -102,6 +102,58 @@ describe('solving', () => {
   });
 });
 
+describe('risk', () => {
+  const uncertain = { 'ash/price': { low: '11', likely: '12', high: '16' } };
+  const asked = {
+    figures: exampleFigures,
+    results: ['cost'],
+    uncertain,
+    quoted: { cost: 'cost', price: '450', leastMargin: '0.1' },
+  };
+
+  it('answers with spread, contingency and chances, the same for the same seed', async () => {
+    const { body } = await post('risk', asked).expect(200);
+    const number = (id: string) => Number(body.figures[id].value);
+    const [cost] = body.results;
+    // By hand: 8.5 h at 38 and six boards at (11 + 48 + 16) / 6 = 12.50 are 398. Variances (mu - a)(b - mu) / 7:
+    // 38^2 x 3.5 x 5.5 / 7 + 6^2 x 1.5 x 3.5 / 7 = 3998.
+    expect(number(cost.atMeans)).toBe(398);
+    expect(Math.abs(number(cost.spread.mean) - 398)).toBeLessThan(2.6);
+    expect(Math.abs(number(cost.spread.sd) - Math.sqrt(3998))).toBeLessThan(2.5);
+    expect(body.figures[cost.contingency]).toMatchObject({
+      currency: 'EUR',
+      how: { operation: 'difference', inputs: [cost.spread.percentile, cost.atMeans] },
+    });
+    expect(number(cost.contingency)).toBeCloseTo(number(cost.spread.p80) - 398, 9);
+    expect(cost.shares[0]).toMatchObject({ name: 'hours', isGroup: true });
+    expect(cost.spread.histogram.edges.length).toBe(cost.spread.histogram.counts.length + 1);
+    // A margin of a tenth at 450 is a cost of 405 at most.
+    expect(number(body.chances.ofLowMargin)).toBeGreaterThan(number(body.chances.ofLoss));
+    expect(body.uncertain.map(({ group }: { group: string | null }) => group)).toEqual([null, 'hours']);
+    const again = recalculate(body.figures);
+    for (const { mean } of body.uncertain) expect(again.get(mean)?.toString()).toBe(body.figures[mean].value);
+    expect((await post('risk', asked)).body).toEqual(body);
+    expect((await post('risk', { ...asked, seed: 2 })).body.results).not.toEqual(body.results);
+  });
+
+  it('names the estimate that cannot be used', async () => {
+    const errorsOf = async (given: object) =>
+      (await post('risk', { ...asked, ...given }).expect(422)).body.errors;
+    const three = (low: string, likely: string, high: string) => ({ low, likely, high });
+    expect(await errorsOf({ uncertain: { pay: three('3', '2', '4') } })).toEqual([
+      expect.objectContaining({
+        field: 'uncertain.pay',
+        mend: 'give the least, the likely and the greatest value in this order',
+      }),
+    ]);
+    expect((await errorsOf({ uncertain: { 'work/likely': three('1', '2', '3') } }))[0].field).toBe(
+      'uncertain.work/likely',
+    );
+    expect((await errorsOf({ samples: 100_001 }))[0].field).toBe('samples');
+    expect((await errorsOf({ uncertain: {}, usesThreePoints: false }))[0].field).toBe('uncertain');
+  });
+});
+
 describe('a hostile table', () => {
   const asked = (figures: object) => post('sensitivity', { figures, result: 'r' });
   const codeOf = async (figures: object) => {

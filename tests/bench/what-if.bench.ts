@@ -64,7 +64,7 @@ const A_TENTH_OF_A_SECOND = 100;
 /** What happens on the screen between a key and the figures, but for drawing them. */
 function tryMs(): number {
   const { figures } = toWorkedCostSheet(costSheet(workshopSheet(LINES)), { withDerivations: true });
-  let pay = 20;
+  let pay = 40;
   return leastMs(40, () => {
     pay += 1;
     const { moved } = tryValues(figures, { 'labour/g2/pay-per-hour': pay });

@@ -15,6 +15,7 @@ import { price } from './calculations/price.ts';
 import { priceWorkbook } from './calculations/price-workbook.ts';
 import { quoteTotals } from './calculations/quote-totals.ts';
 import { resaw } from './calculations/resaw.ts';
+import { risk } from './calculations/risk.ts';
 import { sensitivity } from './calculations/sensitivity.ts';
 import { solve } from './calculations/solve.ts';
 import { whatIf } from './calculations/what-if.ts';
@@ -35,6 +36,7 @@ import { removeCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { solveCostSheet } from './cost-sheets/solve-cost-sheet.ts';
 import { tryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { workOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { workOutRisk } from './cost-sheets/work-out-risk.ts';
 import { workOutSensitivity } from './cost-sheets/work-out-sensitivity.ts';
 import { createDeliveryNote } from './delivery-notes/create-delivery-note.ts';
 import { getDeliveryNote } from './delivery-notes/get-delivery-note.ts';
@@ -244,6 +246,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   removeCostSheet,
   workOutCostSheet,
   downloadCostSheet,
+  workOutRisk,
   workOutSensitivity,
   solveCostSheet,
   applyChanges,
@@ -355,6 +358,7 @@ export const ALL_CONTRACTS: readonly Contract[] = [
   machineHourRate,
   overheadRate,
   resaw,
+  risk,
   sensitivity,
   solve,
   whatIf,

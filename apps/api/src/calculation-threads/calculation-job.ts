@@ -1,7 +1,12 @@
-import { sensitivityOf, solutionOf, whatIfOf } from '@scantling/contracts';
+import { riskOf, sensitivityOf, solutionOf, whatIfOf } from '@scantling/contracts';
 
 /** The questions that are answered in a thread, because a large table takes its time. */
-export const QUESTIONS = { whatIf: whatIfOf, sensitivity: sensitivityOf, solve: solutionOf } as const;
+export const QUESTIONS = {
+  whatIf: whatIfOf,
+  sensitivity: sensitivityOf,
+  solve: solutionOf,
+  risk: riskOf,
+} as const;
 
 export type QuestionName = keyof typeof QUESTIONS;
 export type QuestionOf<Name extends QuestionName> = Parameters<(typeof QUESTIONS)[Name]>[0];
@@ -20,5 +25,7 @@ export type CalculationOutcome =
       readonly kind: 'problem';
       readonly code: string;
       readonly message: string;
-      readonly field: string | undefined;
+      readonly field?: string;
+      readonly reason?: string;
+      readonly mend?: string;
     };

@@ -18,6 +18,7 @@ export function answerQuestion({ name, question }: CalculationJob): CalculationO
   } catch (error) {
     const code = error instanceof Error ? textOf(error, 'code') : undefined;
     if (!(error instanceof Error) || code === undefined) throw error;
-    return { kind: 'problem', code, message: error.message, field: textOf(error, 'field') };
+    const said = ['field', 'reason', 'mend'].map((name) => [name, textOf(error, name)]);
+    return { kind: 'problem', code, message: error.message, ...Object.fromEntries(said) };
   }
 }

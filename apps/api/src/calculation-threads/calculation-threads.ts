@@ -28,6 +28,8 @@ export interface CalculationThreads {
     question: QuestionOf<Name>,
     request: FastifyRequest,
   ): Promise<AnswerTo<Name>>;
+  /** Questions that are asked and not answered yet. */
+  underWay(): number;
   /** Ends the threads; a question under way fails. */
   close(): Promise<void>;
 }
@@ -51,12 +53,15 @@ function untilGone(request: FastifyRequest, timeLimit: number): { signal: AbortS
 
 function answerIn(outcome: CalculationOutcome): unknown {
   if (outcome.kind === 'answer') return outcome.answer;
-  const { code, message, field } = outcome;
+  const { code, message, field, reason = message } = outcome;
   if (!isProblemCode(code))
     throw new RequestProblem('unexpected', { cause: new Error(`${code}: ${message}`) });
-  const errors = field === undefined ? [] : [{ field, message, mend: PROBLEM_TABLE[code].mend }];
+  const mend = outcome.mend ?? PROBLEM_TABLE[code].mend;
+  const errors = field === undefined ? [] : [{ field, message: reason, mend }];
   throw new RequestProblem(code, { detail: message, errors });
 }
+
+const MOST_THREADS = 2;
 
 /** A pool of at most two threads, started with the first question and ended when idle. */
 export function createCalculationThreads(settings: CalculationSettings = {}): CalculationThreads {
@@ -65,19 +70,21 @@ export function createCalculationThreads(settings: CalculationSettings = {}): Ca
     filename: THREAD.href,
     name: 'answerQuestion',
     minThreads: 0,
-    maxThreads: 2,
+    maxThreads: MOST_THREADS,
     idleTimeout: 60_000,
-    maxQueue: mostWaiting,
+    maxQueue: Number.POSITIVE_INFINITY,
     isolateWorkers: false,
     resourceLimits: { maxOldGenerationSizeMb: 512 },
     // Whatever the process was started with is none of the thread's business.
     execArgv: [],
   });
+  let underWay = 0;
   return {
     async ask<Name extends QuestionName>(name: Name, question: QuestionOf<Name>, request: FastifyRequest) {
-      if (pool.queueSize >= mostWaiting) throw new RequestProblem('calculations-busy');
+      if (underWay >= MOST_THREADS + mostWaiting) throw new RequestProblem('calculations-busy');
       const job: CalculationJob<Name> = { name, question };
       const { signal, stop } = untilGone(request, timeLimit);
+      underWay += 1;
       try {
         const outcome: CalculationOutcome = await pool.run(job, { signal });
         return answerIn(outcome) as AnswerTo<Name>;
@@ -86,8 +93,10 @@ export function createCalculationThreads(settings: CalculationSettings = {}): Ca
         throw error;
       } finally {
         stop();
+        underWay -= 1;
       }
     },
+    underWay: () => underWay,
     close: () => pool.destroy(),
   };
 }

@@ -16,6 +16,7 @@ import { answerPrice } from './calculations/price.ts';
 import { answerPriceWorkbook } from './calculations/price-workbook.ts';
 import { answerQuoteTotals } from './calculations/quote-totals.ts';
 import { answerResaw } from './calculations/resaw.ts';
+import { answerRisk } from './calculations/risk.ts';
 import { answerSensitivity } from './calculations/sensitivity.ts';
 import { answerSolve } from './calculations/solve.ts';
 import { answerWhatIf } from './calculations/what-if.ts';
@@ -35,6 +36,7 @@ import { answerRemoveCostSheet } from './cost-sheets/remove-cost-sheet.ts';
 import { answerSolveCostSheet } from './cost-sheets/solve-cost-sheet.ts';
 import { answerTryCostSheet } from './cost-sheets/try-cost-sheet.ts';
 import { answerWorkOutCostSheet } from './cost-sheets/work-out-cost-sheet.ts';
+import { answerWorkOutRisk } from './cost-sheets/work-out-risk.ts';
 import { answerWorkOutSensitivity } from './cost-sheets/work-out-sensitivity.ts';
 import { answerCreateDeliveryNote } from './delivery-notes/create-delivery-note.ts';
 import { answerGetDeliveryNote } from './delivery-notes/get-delivery-note.ts';
@@ -244,6 +246,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerRemoveCostSheet,
   answerWorkOutCostSheet,
   answerDownloadCostSheet,
+  answerWorkOutRisk,
   answerWorkOutSensitivity,
   answerSolveCostSheet,
   answerApplyChanges,
@@ -355,6 +358,7 @@ export const ALL_HANDLERS: readonly Handler[] = [
   answerMachineHourRate,
   answerOverheadRate,
   answerResaw,
+  answerRisk,
   answerSensitivity,
   answerSolve,
   answerWhatIf,

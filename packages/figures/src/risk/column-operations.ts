@@ -1,22 +1,21 @@
 import type { OperationName } from '../operations/index.ts';
 import type { Settings } from '../operations/operation.ts';
 import { allocateColumn } from './allocate-column.ts';
+import { addColumns, BLOCK, type Column, multiplyColumns } from './column-arithmetic.ts';
 
-/** As many samples as are worked through at once. */
-export const BLOCK = 256;
-export type Column = Float64Array;
 export type ColumnOperation = (out: Column, inputs: readonly Column[], settings: Settings) => void;
 
 // What a float makes of whole packs: 3.0000000001 is 3.
 const SLACK = 1e-9;
 const NONE = new Float64Array(BLOCK);
 
-function folded(first: number, fold: (out: Column, input: Column) => void): ColumnOperation {
+function folded(fold: (out: Column, a: Column, b: Column) => void): ColumnOperation {
   return (out, inputs) => {
-    const [head, ...rest] = inputs;
-    if (head === undefined) out.fill(first);
-    else out.set(head);
-    for (const input of rest) fold(out, input);
+    const first = inputs[0] ?? NONE;
+    const second = inputs[1];
+    if (second === undefined) out.set(first);
+    else fold(out, first, second);
+    for (let at = 2; at < inputs.length; at += 1) fold(out, out, inputs[at] ?? NONE);
   };
 }
 
@@ -34,17 +33,13 @@ function nearestWhole(value: number): number | null {
 /** The operations of figures on columns of floats; what has no answer is NaN. */
 export const COLUMN_OPERATIONS: Readonly<Record<OperationName, ColumnOperation>> = {
   same: (out, [a = NONE]) => out.set(a),
-  sum: folded(0, (out, input) => {
-    for (let at = 0; at < BLOCK; at += 1) out[at] = (out[at] ?? 0) + (input[at] ?? 0);
+  sum: addColumns,
+  product: multiplyColumns,
+  least: folded((out, a, b) => {
+    for (let at = 0; at < BLOCK; at += 1) out[at] = Math.min(a[at] ?? 0, b[at] ?? 0);
   }),
-  product: folded(1, (out, input) => {
-    for (let at = 0; at < BLOCK; at += 1) out[at] = (out[at] ?? 0) * (input[at] ?? 0);
-  }),
-  least: folded(0, (out, input) => {
-    for (let at = 0; at < BLOCK; at += 1) out[at] = Math.min(out[at] ?? 0, input[at] ?? 0);
-  }),
-  greatest: folded(0, (out, input) => {
-    for (let at = 0; at < BLOCK; at += 1) out[at] = Math.max(out[at] ?? 0, input[at] ?? 0);
+  greatest: folded((out, a, b) => {
+    for (let at = 0; at < BLOCK; at += 1) out[at] = Math.max(a[at] ?? 0, b[at] ?? 0);
   }),
   // Written out, because a function handed in is not drawn into the loop: these two are most of a cost sheet.
   difference: (out, [a = NONE, b = NONE]) => {

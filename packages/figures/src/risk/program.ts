@@ -1,6 +1,7 @@
 import type { Settings } from '../operations/operation.ts';
 import type { PreparedTable } from '../recalculation/index.ts';
-import { BLOCK, COLUMN_OPERATIONS, type Column, type ColumnOperation } from './column-operations.ts';
+import { BLOCK, type Column } from './column-arithmetic.ts';
+import { COLUMN_OPERATIONS, type ColumnOperation } from './column-operations.ts';
 
 interface Step {
   readonly work: ColumnOperation;

@@ -1,6 +1,7 @@
 import { uniformFloat64 } from 'pure-rand/distribution/uniformFloat64';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
-import { BLOCK, type Column } from './column-operations.ts';
+import { BLOCK, type Column, stretchColumn } from './column-arithmetic.ts';
+import { newScores, type Scores, scoreAll } from './pert-quantile.ts';
 import type { Uncertain } from './risk-question.ts';
 import { likelyPlace, type StandardQuantile, standardQuantile } from './spread.ts';
 
@@ -14,6 +15,7 @@ export interface Stream {
 
 interface Filling {
   readonly uniforms: Column;
+  readonly scores: Scores;
   readonly quantile: StandardQuantile;
   /** Values of one stream and shape differ by their ends alone, so that the quantile is worked out once for all. */
   readonly users: { readonly out: Column; readonly low: number; readonly width: number }[];
@@ -26,7 +28,7 @@ export function createSampler(
   columnOf: (place: number) => Column,
 ) {
   const generator = xoroshiro128plus(seed);
-  const streams = new Map<string, Stream & { draw: () => number }>();
+  const streams = new Map<string, Stream & { draw: () => number; scores: Scores }>();
   const fillings = new Map<string, Filling>();
   for (const value of uncertain) {
     const isGroup = value.group !== null;
@@ -37,13 +39,20 @@ export function createSampler(
       // Each stream begins 2^64 numbers after the one before it.
       const own = generator.clone();
       generator.jump();
-      stream = { name, isGroup, uniforms: new Float64Array(BLOCK), draw: () => uniformFloat64(own) };
+      stream = {
+        name,
+        isGroup,
+        uniforms: new Float64Array(BLOCK),
+        draw: () => uniformFloat64(own),
+        scores: newScores(BLOCK),
+      };
       streams.set(key, stream);
     }
     const likely = likelyPlace(value);
     const shapeKey = `${key}/${value.shape}/${likely.toPrecision(12)}`;
     const filling = fillings.get(shapeKey) ?? {
       uniforms: stream.uniforms,
+      scores: stream.scores,
       quantile: standardQuantile(value.shape, likely),
       users: [],
     };
@@ -60,11 +69,13 @@ export function createSampler(
   return {
     streams: drawn as readonly Stream[],
     next: () => {
-      for (const { uniforms, draw } of drawn) for (let at = 0; at < BLOCK; at += 1) uniforms[at] = draw();
-      for (const { uniforms, quantile, users } of filled) {
-        for (let at = 0; at < BLOCK; at += 1) standard[at] = quantile(uniforms[at] ?? 0);
-        for (const { out, low, width } of users)
-          for (let at = 0; at < BLOCK; at += 1) out[at] = low + width * (standard[at] ?? 0);
+      for (const { uniforms, draw, scores } of drawn) {
+        for (let at = 0; at < BLOCK; at += 1) uniforms[at] = draw();
+        scoreAll(uniforms, scores);
+      }
+      for (const { uniforms, scores, quantile, users } of filled) {
+        quantile(standard, uniforms, scores);
+        for (const { out, low, width } of users) stretchColumn(out, standard, low, width);
       }
     },
   };

@@ -1,6 +1,6 @@
 import { type Decimal, decimal } from '@scantling/decimals';
 import { type Recalculation, TooMuchWorkError, type Worked } from '../recalculation/index.ts';
-import { BLOCK } from './column-operations.ts';
+import { BLOCK } from './column-arithmetic.ts';
 import { compileProgram } from './program.ts';
 import type { Risk, RiskQuestion, RiskResult, Uncertain } from './risk-question.ts';
 import { createSampler } from './sampler.ts';

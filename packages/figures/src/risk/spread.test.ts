@@ -1,6 +1,6 @@
 import { decimal } from '@scantling/decimals';
 import { describe, expect, it } from 'vitest';
-import { spreadMean, spreadQuantile, spreadVariance, standardQuantile } from './spread.ts';
+import { spreadMean, spreadQuantiles, spreadVariance } from './spread.ts';
 
 const spread = (low: number, likely: number, high: number, shape: 'pert' | 'triangular') => ({
   low: decimal(low),
@@ -13,13 +13,29 @@ describe('a spread', () => {
   it('draws a PERT quantile whose mean and variance, added up finely, are those of the closed form', () => {
     for (const likely of [0, 0.05, 1 / 3, 0.5, 0.9, 1]) {
       const wanted = spread(0, likely, 1, 'pert');
-      const quantile = standardQuantile('pert', likely);
-      const at = Array.from({ length: 20_000 }, (_, index) => quantile((index + 0.5) / 20_000));
+      const at = spreadQuantiles(
+        wanted,
+        Array.from({ length: 20_000 }, (_, index) => (index + 0.5) / 20_000),
+      );
       const mean = at.reduce((sum, value) => sum + value, 0) / at.length;
       const variance = at.reduce((sum, value) => sum + (value - mean) ** 2, 0) / at.length;
       expect(mean).toBeCloseTo(spreadMean(wanted).toNumber(), 5);
       expect(variance).toBeCloseTo(spreadVariance(wanted).toNumber(), 5);
     }
+  });
+});
+
+describe('the quantile of a PERT spread', () => {
+  it('is that of the beta distribution, in the tails too', () => {
+    // Where the likely value is the least, alpha is 1 and beta 5: 1 - (1 - u) ^ (1 / 5) in closed form.
+    const shares = [1e-15, 1e-9, 1e-4, 0.01, 0.2, 0.5, 0.87, 0.999, 1 - 1e-7, 1 - 1e-12];
+    spreadQuantiles(spread(0, 0, 1, 'pert'), shares).forEach((value, at) => {
+      expect(Math.abs(value - (1 - (1 - (shares[at] ?? 0)) ** 0.2))).toBeLessThan(1e-5);
+    });
+    // Half way, alpha and beta are 3: F(x) = x^3 (10 - 15 x + 6 x^2).
+    spreadQuantiles(spread(0, 0.5, 1, 'pert'), shares).forEach((x, at) => {
+      expect(Math.abs(x ** 3 * (10 - 15 * x + 6 * x * x) - (shares[at] ?? 0))).toBeLessThan(1e-5);
+    });
   });
 });
 
@@ -41,7 +57,7 @@ describe('published three-point estimates', () => {
     });
     // Triangular distribution, closed form, recomputed.
     const percentiles = (low: number, likely: number, high: number) =>
-      [0.1, 0.5, 0.8, 0.9].map((share) => spreadQuantile(spread(low, likely, high, 'triangular'), share));
+      spreadQuantiles(spread(low, likely, high, 'triangular'), [0.1, 0.5, 0.8, 0.9]);
     [6.6432, 8.8038, 10.7137, 11.6762].forEach((wanted, at) => {
       expect(percentiles(5, 8, 14)[at]).toBeCloseTo(wanted, 4);
     });

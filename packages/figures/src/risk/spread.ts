@@ -1,5 +1,5 @@
 import type { Decimal } from '@scantling/decimals';
-import { standardPert } from './standard-pert.ts';
+import { newScores, pertQuantile, type Scores, scoreAll } from './pert-quantile.ts';
 
 /** How values between the least and the greatest are spread around the likely one. */
 export const SHAPES = ['pert', 'triangular'] as const;
@@ -39,16 +39,26 @@ export function likelyPlace({ low, likely, high }: Spread): number {
   return high.eq(low) ? 0.5 : likely.minus(low).div(high.minus(low)).toNumber();
 }
 
-/** The value below which a share u of the values lies, for ends at 0 and 1. */
-export type StandardQuantile = (u: number) => number;
+/** Fills the values below which shares u of the values lie, for ends at 0 and 1. */
+export type StandardQuantile = (out: Float64Array, uniforms: Float64Array, scores: Scores) => void;
 
 export function standardQuantile(shape: Shape, likely: number): StandardQuantile {
-  if (shape === 'pert') return standardPert(likely);
-  return (u) => (u < likely ? Math.sqrt(u * likely) : 1 - Math.sqrt((1 - u) * (1 - likely)));
+  if (shape === 'pert') return pertQuantile(likely).fill;
+  return (out, uniforms) => {
+    for (let at = 0; at < out.length; at += 1) {
+      const u = uniforms[at] ?? 0;
+      out[at] = u < likely ? Math.sqrt(u * likely) : 1 - Math.sqrt((1 - u) * (1 - likely));
+    }
+  };
 }
 
-/** The value below which a share u of the values lies. */
-export function spreadQuantile(spread: Spread, u: number): number {
-  const place = standardQuantile(spread.shape, likelyPlace(spread))(u);
-  return spread.low.toNumber() + spread.high.minus(spread.low).toNumber() * place;
+/** The values below which shares of the values lie, as the simulation draws them. */
+export function spreadQuantiles(spread: Spread, shares: readonly number[]): number[] {
+  const uniforms = Float64Array.from(shares);
+  const scores = newScores(uniforms.length);
+  scoreAll(uniforms, scores);
+  const standard = new Float64Array(uniforms.length);
+  standardQuantile(spread.shape, likelyPlace(spread))(standard, uniforms, scores);
+  const [low, width] = [spread.low.toNumber(), spread.high.minus(spread.low).toNumber()];
+  return [...standard].map((place) => low + width * place);
 }

@@ -79,6 +79,24 @@ describe('a question to a stored cost sheet', () => {
     expect(Number(again.figures[again.columns[0].classes.costOfProduction].value)).toBeCloseTo(1000, 5);
   });
 
+  it('is simulated without the percentage for contingency, at the price the sheet comes to', async () => {
+    const uncertain = { 'terms/freight': { low: '800', likely: '900', high: '2000' } };
+    const asked = { quantity: 1, uncertain, quoted: { leastMargin: '0.1' } };
+    const { body } = await post('risk', asked).expect(200);
+    const value = (id: string) => Number(body.figures[id].value);
+    const held = await post('risk', { ...asked, changes: { 'terms/contingency': '0.05' } }).expect(200);
+    const [bare, added] = [body, held.body].map((answer) =>
+      Number(answer.figures[answer.results[0].atMeans].value),
+    );
+    expect(bare).toBeLessThan(added ?? 0);
+    // The freight is all that moves: its mean is (800 + 3600 + 2000) / 6, its sd the square root of (mu - a)(b - mu) / 7.
+    const mean = 6400 / 6;
+    const sd = Math.sqrt(((mean - 800) * (2000 - mean)) / 7);
+    expect(Math.abs(value(body.results[0].spread.sd) / sd - 1)).toBeLessThan(0.03);
+    expect(value(body.chances.ofLoss)).toBeLessThan(value(body.chances.ofLowMargin));
+    expect(body.figures[body.chances.ofLoss].source.kind).toBe('simulation');
+  });
+
   it('says that a rounded price steps over its target, or which pieces and results there are', async () => {
     const rounded = await post('solve', {
       quantity: 1,
