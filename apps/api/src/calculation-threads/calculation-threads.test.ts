@@ -52,7 +52,7 @@ async function listening(settings: CalculationSettings) {
 
 describe('a question in a thread', () => {
   it('is given up after its time, and the next one is answered', async () => {
-    const { app: asked } = await listening({ timeLimit: 8000 });
+    const { app: asked } = await listening({ timeLimit: 25_000 });
     expect((await asked.inject({ method: 'POST', url: '/' })).body).toBe('answered');
     const short = createCalculationThreads({ timeLimit: 1 });
     const other = fastify();
