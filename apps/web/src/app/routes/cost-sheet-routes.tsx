@@ -1,5 +1,6 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { comparisonIn } from '../../features/cost-sheets/components/comparison-search.ts';
+import { sensitivityIn } from '../../features/cost-sheets/components/question-search.ts';
 import { shellRoute } from '../shell-route.tsx';
 
 const costSheetsRoute = createRoute({
@@ -59,10 +60,21 @@ const scenariosRoute = createRoute({
   ),
 });
 
+const sensitivityRoute = createRoute({
+  getParentRoute: () => shellRoute,
+  path: '/cost-sheets/$sheetId/sensitivity',
+  validateSearch: sensitivityIn,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/sensitivity-screen.tsx'),
+    'SensitivityScreen',
+  ),
+});
+
 export const costSheetRoutes = [
   costSheetsRoute,
   newCostSheetRoute,
   costSheetRoute,
   compareRoute,
   scenariosRoute,
+  sensitivityRoute,
 ] as const;

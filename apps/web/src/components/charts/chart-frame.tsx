@@ -11,7 +11,8 @@ export interface ChartTable {
 export interface ChartFrameProps {
   /** What the chart shows, in one sentence. */
   readonly label: string;
-  readonly table: ChartTable;
+  /** The same numbers; drawn by the screen itself where they open their working. */
+  readonly table: ChartTable | React.ReactElement;
   readonly children: React.ReactNode;
 }
 
@@ -26,39 +27,46 @@ export function ChartFrame({ label, table, children }: ChartFrameProps) {
           {isTable ? 'Show as chart' : 'Show as table'}
         </Button>
       </figcaption>
-      {isTable ? (
-        <div className="chart-table-frame">
-          <table className="chart-table">
-            <caption className="visually-hidden">{label}</caption>
-            <thead>
-              <tr>
-                {table.heads.map((head) => (
-                  <th key={head} scope="col">
-                    {head}
-                  </th>
-                ))}
-              </tr>
-            </thead>
-            <tbody>
-              {table.rows.map((cells) => (
-                <tr key={cells[0]}>
-                  {cells.map((cell, at) =>
-                    at === 0 ? (
-                      <th key={table.heads[at]} scope="row">
-                        {cell}
-                      </th>
-                    ) : (
-                      <td key={table.heads[at]}>{cell}</td>
-                    ),
-                  )}
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        </div>
-      ) : (
-        children
-      )}
+      {isTable ? drawnTable(label, table) : children}
     </figure>
+  );
+}
+
+function drawnTable(label: string, table: ChartFrameProps['table']): React.ReactElement {
+  if ('heads' in table) return <PlainTable label={label} table={table} />;
+  return table;
+}
+
+function PlainTable({ label, table }: { readonly label: string; readonly table: ChartTable }) {
+  return (
+    <div className="chart-table-frame">
+      <table className="chart-table">
+        <caption className="visually-hidden">{label}</caption>
+        <thead>
+          <tr>
+            {table.heads.map((head) => (
+              <th key={head} scope="col">
+                {head}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {table.rows.map((cells) => (
+            <tr key={cells[0]}>
+              {cells.map((cell, at) =>
+                at === 0 ? (
+                  <th key={table.heads[at]} scope="row">
+                    {cell}
+                  </th>
+                ) : (
+                  <td key={table.heads[at]}>{cell}</td>
+                ),
+              )}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }

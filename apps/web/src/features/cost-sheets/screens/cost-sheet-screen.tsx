@@ -126,6 +126,9 @@ function WorkedSheet({ sheet, etag }: WorkedSheetProps) {
             <Link to="/cost-sheets/$sheetId/compare" params={{ sheetId: sheet.id }} className="button">
               Compare with ...
             </Link>
+            <Link to="/cost-sheets/$sheetId/sensitivity" params={{ sheetId: sheet.id }} className="button">
+              What moves it ...
+            </Link>
             {worked && !trial.isOn && <Button onPress={() => trial.setIsOn(true)}>Try other values</Button>}
             <Button isPending={query.isFetching} pendingText="Working ..." onPress={workAgain}>
               Work out again

@@ -1,0 +1,66 @@
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { runningProduct } from './running-product.ts';
+import { signInAsDemo } from './sign-in-demo.ts';
+import { violations } from './violations.ts';
+
+const product = runningProduct();
+const IN_TIME = { timeout: 60_000 };
+
+async function openQuestion(words: string): Promise<{ page: Page; errors: string[] }> {
+  const page = await product.browser.newPage();
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  await signInAsDemo(page, product.address);
+  await page.getByRole('link', { name: 'Cost sheets', exact: true }).first().click();
+  await page.getByRole('link', { name: 'Hall bench for the Ostrander-Pike stair hall' }).click();
+  await page.getByRole('grid', { name: 'Cost', exact: true }).waitFor(IN_TIME);
+  await page.getByRole('link', { name: words }).click();
+  return { page, errors };
+}
+
+/** The page in the dark, then in the light again. */
+async function violationsInBothThemes(page: Page): Promise<string[]> {
+  const found: string[] = [];
+  for (const colorScheme of ['dark', 'light'] as const) {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    found.push(...(await violations(page)).map((one) => `${colorScheme}: ${one}`));
+  }
+  return found;
+}
+
+it('draws what moves the price, walked by keyboard down to the record of a value', async () => {
+  const { page, errors } = await openQuestion('What moves it ...');
+  const bars = page.locator('.moves-bars').getByRole('button', { name: /the net price is/ });
+  await bars.first().waitFor(IN_TIME);
+  await page.getByText(/moves the net price most: at /).waitFor();
+  expect(await violationsInBothThemes(page)).toEqual([]);
+
+  const before = await bars.count();
+  await bars.first().focus();
+  await page.keyboard.press('ArrowDown');
+  const second = await bars.nth(1).getAttribute('aria-label');
+  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-label'))).toBe(second);
+  await page.keyboard.press('Enter');
+  const working = page.getByRole('complementary', { name: 'Working' });
+  await working.getByRole('heading', { name: second?.split(': at ')[0] ?? '' }).waitFor();
+  await page.keyboard.press('Escape');
+  await working.waitFor({ state: 'detached' });
+
+  await page.getByRole('button', { name: /Each value up and down by/ }).click();
+  await page.getByRole('option', { name: 'another share' }).click();
+  await page.getByRole('textbox', { name: 'By' }).fill('250');
+  await page.keyboard.press('Enter');
+  await page.getByText(/is not a share from 0 to 1/).waitFor(IN_TIME);
+  await page.getByRole('textbox', { name: 'By' }).fill('15');
+  await page.keyboard.press('Enter');
+  await page.getByText(/moves the net price most: at /).waitFor(IN_TIME);
+  expect(new URL(page.url()).searchParams.get('move')).toBe('15');
+
+  await page.getByRole('button', { name: 'Show as table' }).click();
+  const rows = page.getByRole('table').getByRole('row');
+  expect(await rows.count()).toBeGreaterThan(before / 2);
+  await rows.nth(1).getByRole('button').last().click();
+  await working.getByRole('heading', { name: /^swing by / }).waitFor();
+  expect(errors).toEqual([]);
+});
