@@ -55,12 +55,38 @@ it('draws what moves the price, walked by keyboard down to the record of a value
   await page.getByRole('textbox', { name: 'By' }).fill('15');
   await page.keyboard.press('Enter');
   await page.getByText(/moves the net price most: at /).waitFor(IN_TIME);
-  expect(new URL(page.url()).searchParams.get('move')).toBe('15');
+  expect(new URL(page.url()).searchParams.get('move')).toMatch(/^"?15"?$/);
 
   await page.getByRole('button', { name: 'Show as table' }).click();
   const rows = page.getByRole('table').getByRole('row');
   expect(await rows.count()).toBeGreaterThan(before / 2);
   await rows.nth(1).getByRole('button').last().click();
   await working.getByRole('heading', { name: /^swing by / }).waitFor();
+  expect(errors).toEqual([]);
+});
+
+it('finds what a time must be for the price as it stands to leave nothing, and tries it on the sheet', async () => {
+  const { page, errors } = await openQuestion('What moves it ...');
+  await page.getByRole('link', { name: 'What it takes' }).click();
+  await page.getByRole('link', { name: /take before the price as it stands leaves nothing/ }).click();
+  const answer = page.getByText(
+    /^For the price as it stands, \$[\d,.]+, to leave nothing, “.+” must be .+ h\./,
+  );
+  await answer.waitFor(IN_TIME);
+  expect(await page.getByRole('textbox', { name: 'comes to' }).inputValue()).toBe('0');
+  expect(await violationsInBothThemes(page)).toEqual([]);
+  const said = (await answer.textContent())?.match(/must be ([\d.]+ h)\./)?.[1] ?? 'nothing';
+
+  await page.getByRole('textbox', { name: 'comes to' }).fill('plenty');
+  await page.keyboard.press('Enter');
+  await page.getByText('comes to cannot be “plenty”.').waitFor();
+  await page.getByRole('textbox', { name: 'comes to' }).fill('100');
+  await page.keyboard.press('Enter');
+  await page.getByText(/^No value of “.+” between .+ is enough/).waitFor(IN_TIME);
+
+  await page.goBack();
+  await answer.waitFor(IN_TIME);
+  await page.getByRole('button', { name: `Try ${said} on the sheet` }).click();
+  await page.getByRole('region', { name: 'What it comes to' }).getByText('1 value tried').waitFor(IN_TIME);
   expect(errors).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { comparisonIn } from '../../features/cost-sheets/components/comparison-search.ts';
-import { sensitivityIn } from '../../features/cost-sheets/components/question-search.ts';
+import { sensitivityIn, solveIn } from '../../features/cost-sheets/components/question-search.ts';
 import { shellRoute } from '../shell-route.tsx';
 
 const costSheetsRoute = createRoute({
@@ -70,6 +70,16 @@ const sensitivityRoute = createRoute({
   ),
 });
 
+const solveRoute = createRoute({
+  getParentRoute: () => shellRoute,
+  path: '/cost-sheets/$sheetId/solve',
+  validateSearch: solveIn,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/solve-screen.tsx'),
+    'SolveScreen',
+  ),
+});
+
 export const costSheetRoutes = [
   costSheetsRoute,
   newCostSheetRoute,
@@ -77,4 +87,5 @@ export const costSheetRoutes = [
   compareRoute,
   scenariosRoute,
   sensitivityRoute,
+  solveRoute,
 ] as const;

@@ -1,7 +1,10 @@
 import { Link } from '@tanstack/react-router';
 import './question.css';
 
-const QUESTIONS = [{ to: '/cost-sheets/$sheetId/sensitivity', words: 'What moves it' }] as const;
+const QUESTIONS = [
+  { to: '/cost-sheets/$sheetId/sensitivity', words: 'What moves it' },
+  { to: '/cost-sheets/$sheetId/solve', words: 'What it takes' },
+] as const;
 
 /** The ways to ask a cost sheet something; the open one is struck with the chalk line. */
 export function QuestionLinks({ sheetId }: { readonly sheetId: string }) {
