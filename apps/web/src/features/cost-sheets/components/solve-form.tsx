@@ -12,6 +12,7 @@ import { QuestionFields } from './question-fields.tsx';
 import type { SolveSearch } from './question-search.ts';
 import { inputChoices, readTarget } from './solve-question.ts';
 import type { AskedSheet } from './use-asked-sheet.ts';
+import './question.css';
 
 interface SolveFormProps {
   readonly asked: AskedSheet;
