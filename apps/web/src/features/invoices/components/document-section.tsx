@@ -15,6 +15,8 @@ type Said = Invoice['document'];
 function Lines({ document }: { readonly document: Said }) {
   const { locale } = useLocale();
   const money = (value: string): string => formatMoney(value, document.currency, { locale });
+  // Taken off the same kind of amounts as the lines above are, so that the column adds up.
+  const isNet = document.groups.every(({ priceMode }) => priceMode === 'exclusive');
   return (
     <tbody>
       {document.groups.flatMap((group) =>
@@ -45,10 +47,17 @@ function Lines({ document }: { readonly document: Said }) {
         <tr key={invoice.number}>
           <th scope="row" className="ruled-name">
             {invoice.kind === 'credit-note' ? 'Given back by' : 'Less'}{' '}
-            {KIND_WORDS[invoice.kind].toLowerCase()} {invoice.number} of {invoice.issuedOn}, with tax
+            {KIND_WORDS[invoice.kind].toLowerCase()} {invoice.number} of {invoice.issuedOn},{' '}
+            {isNet ? 'without tax' : 'with tax'}
           </th>
           <td />
-          <td className="numeric">{money(decimal(invoice.total).negated().toFixed())}</td>
+          <td className="numeric">
+            {money(
+              decimal(isNet ? invoice.net : invoice.total)
+                .negated()
+                .toFixed(),
+            )}
+          </td>
         </tr>
       ))}
     </tbody>
