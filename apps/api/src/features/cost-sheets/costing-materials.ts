@@ -3,7 +3,7 @@ import { MATERIAL_FORMS, type Material, type MaterialForm, type PriceOffer } fro
 import type { Material as MaterialRecord, Prisma, Supplier } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 
-export type MaterialRow = MaterialRecord & { preferredSupplier: Pick<Supplier, 'code'> | null };
+type MaterialRow = MaterialRecord & { preferredSupplier: Pick<Supplier, 'code'> | null };
 
 /** The records behind codes of materials; a family brings all its members. */
 export async function materialRows(

@@ -1,13 +1,33 @@
-import type { Bill, PriceOffer, ShopRates, SupplierTerms } from '@scantling/costing';
-import { materialCodesIn, plainDesign } from '@scantling/costing';
+import {
+  type Bill,
+  type DrawnDesign,
+  type Material,
+  materialCodesIn,
+  type PriceOffer,
+  plainDesign,
+  requireSized,
+  type ShopRates,
+  type SupplierTerms,
+} from '@scantling/costing';
 import { type Currency, isCurrency } from '@scantling/money';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { RequestProblem } from '../../problems/request-problem.ts';
 import { offersFor } from '../price-lists/offers.ts';
 import { supplierTerms } from '../price-lists/supplier-terms.ts';
 import { shopRates } from '../workshop/shop-rates.ts';
-import { type MaterialRow, materialRows } from './costing-materials.ts';
+import { materialRows, toCostingMaterial } from './costing-materials.ts';
 import { type ChosenDrawing, chosenDrawing, type DesignChoice } from './design-choice.ts';
+
+/** The form of a drawing: a variant, and values over its own. */
+interface SizeChoice {
+  readonly variant: string | null;
+  readonly values: Readonly<Record<string, string>>;
+}
+
+interface Supplies {
+  readonly materials: Material[];
+  readonly suppliers: SupplierTerms[];
+}
 
 interface Options {
   /** A price list that is left out, as if it had never come. */
@@ -20,6 +40,7 @@ export class CostingRecords {
   readonly today: string;
   readonly #without: string | undefined;
   readonly #read = new Map<string, Promise<unknown>>();
+  readonly #supplies = new WeakMap<DrawnDesign, Map<string, Promise<Supplies>>>();
   readonly #offers = new Map<string, Map<string, readonly PriceOffer[]>>();
 
   /** @param today YYYY-MM-DD, the day of prices where a sheet names none */
@@ -60,16 +81,35 @@ export class CostingRecords {
     return this.#once('rates', () => shopRates(this.database, this.today));
   }
 
-  /** The records behind a bill's materials; a family brings all its members. */
-  materials(bill: Bill): Promise<MaterialRow[]> {
-    const codes = materialCodesIn(plainDesign(bill));
-    return this.#once(`materials ${JSON.stringify([...codes].sort())}`, () =>
-      materialRows(this.database, codes),
-    );
+  /**
+   * What a drawing needs in one of its forms, with the prices of a day. Asked of the same drawing again, it is known.
+   * @throws CostingInputError where it cannot be sized, NoExchangeRateError
+   */
+  supplies({ drawing, unit }: ChosenDrawing, choice: SizeChoice, onDate: string): Promise<Supplies> {
+    const known = this.#supplies.get(drawing) ?? new Map<string, Promise<Supplies>>();
+    this.#supplies.set(drawing, known);
+    const name = JSON.stringify([unit, choice.variant, choice.values, onDate]);
+    const found = known.get(name) ?? this.#readSupplies(requireSized(drawing, choice, unit).bill, onDate);
+    known.set(name, found);
+    return found;
   }
 
-  /** @throws NoExchangeRateError */
-  async offers(codes: readonly string[], onDate: string): Promise<Map<string, readonly PriceOffer[]>> {
+  async #readSupplies(bill: Bill, onDate: string): Promise<Supplies> {
+    const codes = materialCodesIn(plainDesign(bill));
+    const rows = await this.#once(`materials ${JSON.stringify([...codes].sort())}`, () =>
+      materialRows(this.database, codes),
+    );
+    const offers = await this.#offersOf(
+      rows.map((row) => row.code),
+      onDate,
+    );
+    return {
+      materials: rows.map((row) => toCostingMaterial(row, offers.get(row.code) ?? [])),
+      suppliers: await this.#suppliersOf([...offers.values()].flat(), onDate),
+    };
+  }
+
+  async #offersOf(codes: readonly string[], onDate: string): Promise<Map<string, readonly PriceOffer[]>> {
     const known = this.#offers.get(onDate) ?? new Map<string, readonly PriceOffer[]>();
     this.#offers.set(onDate, known);
     const missing = codes.filter((code) => !known.has(code));
@@ -86,7 +126,7 @@ export class CostingRecords {
     return new Map(codes.flatMap((code) => (known.has(code) ? [[code, known.get(code) ?? []]] : [])));
   }
 
-  async suppliers(offers: readonly PriceOffer[], onDate: string): Promise<SupplierTerms[]> {
+  async #suppliersOf(offers: readonly PriceOffer[], onDate: string): Promise<SupplierTerms[]> {
     const codes = [...new Set(offers.map(({ supplier }) => supplier))].sort();
     const currency = await this.currency();
     return this.#once(`suppliers ${onDate} ${JSON.stringify(codes)}`, () =>

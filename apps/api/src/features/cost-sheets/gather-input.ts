@@ -1,7 +1,6 @@
-import { type CostSheetInput, requireSized } from '@scantling/costing';
+import type { CostSheetInput } from '@scantling/costing';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import type { CostSheetAnswer } from './cost-sheet-records.ts';
-import { toCostingMaterial } from './costing-materials.ts';
 import { CostingRecords } from './costing-records.ts';
 import type { ChosenDrawing, DesignChoice } from './design-choice.ts';
 
@@ -18,12 +17,12 @@ export async function gatherFrom(
 ): Promise<CostSheetInput> {
   const currency = await records.currency();
   const onDate = sheet.onDate ?? records.today;
-  const { drawing, unit: lengthUnit } = kept ?? (await records.drawing(sheet));
+  const chosen = kept ?? (await records.drawing(sheet));
+  const { drawing, unit: lengthUnit } = chosen;
   const { variant = null, parameterValues = {} } = sheet;
-  const { bill } = requireSized(drawing, { variant, values: parameterValues }, lengthUnit);
-  const rows = await records.materials(bill);
-  const offers = await records.offers(
-    rows.map((row) => row.code),
+  const { materials, suppliers } = await records.supplies(
+    chosen,
+    { variant, values: parameterValues },
     onDate,
   );
   return {
@@ -35,8 +34,8 @@ export async function gatherFrom(
     variant,
     parameterValues,
     lengthUnit,
-    materials: rows.map((row) => toCostingMaterial(row, offers.get(row.code) ?? [])),
-    suppliers: await records.suppliers([...offers.values()].flat(), onDate),
+    materials,
+    suppliers,
     rates: await records.rates(),
     terms: sheet.terms,
     ownValues: sheet.ownValues,

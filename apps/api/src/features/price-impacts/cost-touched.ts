@@ -1,12 +1,13 @@
-import { clientDocumentSchema, quoteDraftSchema } from '@scantling/contracts';
+import { quoteDraftSchema } from '@scantling/contracts';
 import { type CostColumn, costSheet } from '@scantling/costing';
+import { decimal } from '@scantling/decimals';
 import type { Figure } from '@scantling/figures';
-import { documentTotals, type LineCost, QuotingInputError, quoteMargin } from '@scantling/quoting';
+import { QuotingInputError } from '@scantling/quoting';
 import { findCostSheet } from '../cost-sheets/cost-sheet-records.ts';
 import type { CostingRecords } from '../cost-sheets/costing-records.ts';
 import { gatherFrom } from '../cost-sheets/gather-input.ts';
-import { costAsk, costedLine, isOfCosting } from '../quotes/cost-lines.ts';
-import { type FrozenAsks, frozenCosts } from '../quotes/frozen-working.ts';
+import { costAsk, isOfCosting } from '../quotes/cost-lines.ts';
+import type { FrozenAsks } from '../quotes/frozen-asks.ts';
 import { missingPrices, unpricedLines } from '../quotes/unpriced-lines.ts';
 import { workDraft } from '../quotes/work-draft.ts';
 
@@ -27,31 +28,29 @@ export interface TouchedMoney {
 /** What a list does to one quote or cost sheet, or why that cannot be told. */
 export type CostedTouched = TouchedMoney | { readonly problem: string };
 
-const text = (figure: Figure): string => figure.value.toFixed(6);
+// As the columns keep them.
+const PLACES = 6;
 
-/** A sent quote: its price stands, and the work promised is costed again with the list. */
+const text = (figure: Figure): string => figure.value.toFixed(PLACES);
+
+/** A sent quote: its price stands, and the lines that count are costed again with the list. */
 async function costSent(frozen: FrozenAsks, { withList }: Sides): Promise<CostedTouched> {
-  const document = clientDocumentSchema.parse(frozen.document);
-  const before = frozenCosts(document, frozen);
-  const after = new Map<string, LineCost>(before);
-  for (const line of document.lines) {
-    const sheet = frozen.sheets[line.id];
-    if (sheet === undefined) continue;
-    const worked = await costAsk(withList, { ...sheet.ask, onDate: withList.today }, sheet);
-    const costed = costedLine(line, sheet.ask, worked);
-    const [unpriced] = unpricedLines([costed]);
+  const { currency, cost: costBefore, net } = frozen;
+  let costAfter = decimal(costBefore);
+  for (const { lineId, ask, cost, ...kept } of frozen.lines) {
+    const sheet = await costAsk(withList, { ...ask, onDate: withList.today }, kept);
+    const [column] = sheet.columns;
+    if (column === undefined) throw new RangeError('a cost sheet has a column for its number of pieces');
+    const [unpriced] = column.unpriced;
     if (unpriced !== undefined)
-      return { problem: `${line.description}: ${missingPrices(unpriced.materials)}` };
-    after.set(line.id, costed.cost);
+      return { problem: `${unpriced.material.name} has no price (line ${lineId}): ${unpriced.why}` };
+    costAfter = costAfter.plus(column.classes.costOfProduction.value).minus(cost);
   }
-  const totals = documentTotals(document, []);
-  const [was, now] = [before, after].map((costs) => quoteMargin(totals, costs, document).cost);
-  if (was === undefined || now === undefined) throw new RangeError('two sides were costed');
-  const price = text(totals.net);
+  const price = decimal(net).toFixed(PLACES);
   return {
-    currency: document.currency,
-    costBefore: text(was),
-    costAfter: text(now),
+    currency,
+    costBefore: decimal(costBefore).toFixed(PLACES),
+    costAfter: costAfter.toFixed(PLACES),
     priceBefore: price,
     priceAfter: price,
   };

@@ -3,11 +3,11 @@ import { decimal } from '@scantling/decimals';
 import type { Database } from '../../database/connect.ts';
 import type { Prisma } from '../../generated/prisma/client.ts';
 import { CostingRecords } from '../cost-sheets/costing-records.ts';
-import { readFrozenAsks } from '../quotes/frozen-working.ts';
-import { type CostedTouched, costTouched, type Sides } from './cost-touched.ts';
+import { FrozenAsksReader } from '../quotes/frozen-asks.ts';
+import { type CostedTouched, costTouched, type Sides, type Touched } from './cost-touched.ts';
 import { findTouched } from './find-touched.ts';
 
-const STEP_ROWS = 50;
+const STEP_ROWS = 200;
 const LONGEST_FINDING_MS = 5 * 60_000;
 
 type Impact = { listId: string; run: number; onDay: string };
@@ -66,10 +66,21 @@ function isStill(costed: CostedTouched): boolean {
   );
 }
 
-/** Works out the next rows and writes them with how far it is, in one transaction. @returns false when none is left */
-async function step(database: Database, { listId, run }: Impact, sides: Sides): Promise<boolean> {
-  const rows = await database.priceImpactRow.findMany({
-    where: { listId, run, isWorked: false },
+interface Batch {
+  readonly rows: readonly (Touched & { readonly id: string; readonly isDecided: boolean })[];
+  /** The last row's id, where more may follow. */
+  readonly last: string | null;
+}
+
+/** The next rows to be worked out, with what was frozen of those that are sent. */
+async function readBatch(
+  database: Database,
+  { listId, run }: Impact,
+  after: string,
+  reader: FrozenAsksReader,
+): Promise<Batch> {
+  const found = await database.priceImpactRow.findMany({
+    where: { listId, run, isWorked: false, id: { gt: after } },
     orderBy: { id: 'asc' },
     take: STEP_ROWS,
     select: {
@@ -79,14 +90,26 @@ async function step(database: Database, { listId, run }: Impact, sides: Sides): 
       revision: { select: { id: true, state: true, draft: true } },
     },
   });
-  const sent = rows.flatMap(({ revision }) =>
+  const sent = found.flatMap(({ revision }) =>
     revision === null || revision.state === 'draft' ? [] : [revision.id],
   );
-  const frozen = await readFrozenAsks(database, sent);
+  const frozen = await reader.read(database, sent);
+  return {
+    rows: found.map((row) => ({ ...row, frozen: frozen.get(row.revision?.id ?? '') })),
+    last: found.length === STEP_ROWS ? (found.at(-1)?.id ?? null) : null,
+  };
+}
+
+/** Works rows out and writes them with how far it is, in one transaction. */
+async function step(
+  database: Database,
+  { listId, run }: Impact,
+  { rows }: Batch,
+  sides: Sides,
+): Promise<void> {
   const worked: Worked[] = [];
   for (const row of rows) {
-    const touched = { ...row, frozen: frozen.get(row.revision?.id ?? '') };
-    worked.push({ ...row, costed: await costTouched(touched, sides) });
+    worked.push({ ...row, costed: await costTouched(row, sides) });
     // Costing is work of the processor: requests that wait are answered between two.
     await turn();
   }
@@ -101,7 +124,19 @@ async function step(database: Database, { listId, run }: Impact, sides: Sides): 
     },
     { timeout: 60_000, maxWait: 60_000 },
   );
-  return rows.length === STEP_ROWS;
+}
+
+/** All that is left, batch after batch; one is read while the one before it is costed. */
+async function workThrough(database: Database, impact: Impact, sides: Sides): Promise<void> {
+  const reader = new FrozenAsksReader();
+  let next: Promise<Batch> | null = readBatch(database, impact, '', reader);
+  while (next !== null) {
+    const batch: Batch = await next;
+    next = batch.last === null ? null : readBatch(database, impact, batch.last, reader);
+    // A failure is met at the next turn; until then it must not count as one that nobody handles.
+    next?.catch(() => undefined);
+    await step(database, impact, batch, sides);
+  }
 }
 
 /**
@@ -116,7 +151,7 @@ export async function workOutImpact(database: Database, listId: string, today: s
       withList: new CostingRecords(database, impact.onDay),
       withoutList: new CostingRecords(database, impact.onDay, { without: listId }),
     };
-    while (await step(database, impact, sides)) await turn();
+    await workThrough(database, impact, sides);
     const where = { listId, run: impact.run };
     await database.priceImpact.updateMany({ where, data: { status: 'done', problem: null } });
   } catch (error) {

@@ -16,11 +16,11 @@ import {
   quoteMargin,
 } from '@scantling/quoting';
 import { z } from 'zod';
-import type { Prisma } from '../../generated/prisma/client.ts';
 import { lineCosts, sheetAskSchema } from './cost-lines.ts';
 import type { WorkedDraft } from './work-draft.ts';
 
-const sheetSchema = z.object({
+/** What was asked of a line's cost sheet, its drawing, and the sheet as it was worked out. */
+export const frozenSheetSchema = z.object({
   ask: sheetAskSchema,
   drawing: z.object(drawingFields),
   unit: z.enum(['mm', 'in']),
@@ -32,7 +32,7 @@ const sheetSchema = z.object({
  * worked-out sheet; of every line what it costs us and what must be bought for it; totals and margin.
  */
 const frozenWorkingSchema = z.object({
-  sheets: z.record(z.string(), sheetSchema),
+  sheets: z.record(z.string(), frozenSheetSchema),
   costs: z.record(
     z.string(),
     z.object({
@@ -89,41 +89,8 @@ export function readFrozenWorking(kept: unknown): FrozenWorking {
   return frozenWorkingSchema.parse(kept);
 }
 
-/** What of frozen work is needed to cost it again; the worked-out sheets are large and left where they are. */
-const frozenAsksSchema = z.object({
-  sheets: z.record(z.string(), sheetSchema.omit({ worked: true })),
-  costs: frozenWorkingSchema.shape.costs,
-});
-export type FrozenAsks = z.output<typeof frozenAsksSchema> & { document: unknown };
-
-/**
- * The document and what is needed to cost it again of revisions that were sent, by id.
- * @throws ZodError where one is kept in another form, which no code of ours writes
- */
-export async function readFrozenAsks(
-  database: Prisma.TransactionClient,
-  revisionIds: readonly string[],
-): Promise<Map<string, FrozenAsks>> {
-  const rows = await database.$queryRaw<{ id: string; document: unknown; costs: unknown; sheets: unknown }[]>`
-    select id, document, whole->'costs' as costs, coalesce((
-      select jsonb_object_agg(key, value - 'worked') from jsonb_each(whole->'sheets')), '{}'::jsonb) as sheets
-    from (
-      -- Large and packed on the disk: unpacked once, which the offset keeps from being undone.
-      select id, document, working #> '{}' as whole from "QuoteRevision"
-      where id = any(${[...revisionIds]}) and working is not null offset 0
-    ) as sent`;
-  return new Map(
-    rows.map((row) => [row.id, { ...frozenAsksSchema.parse(row), document: row.document }] as const),
-  );
-}
-
 /** The frozen costs of every line, as figures again. */
-export function frozenCosts(
-  document: ClientDocument,
-  frozen: Pick<FrozenWorking, 'costs'> & {
-    sheets: Record<string, Pick<FrozenAsks['sheets'][string], 'ask'>>;
-  },
-): Map<string, LineCost> {
+export function frozenCosts(document: ClientDocument, frozen: FrozenWorking): Map<string, LineCost> {
   const costs = new Map<string, LineCost>();
   for (const { id, description } of document.lines) {
     const kept = frozen.costs[id];
