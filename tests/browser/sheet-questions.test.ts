@@ -90,3 +90,41 @@ it('finds what a time must be for the price as it stands to leave nothing, and t
   await page.getByRole('region', { name: 'What it comes to' }).getByText('1 value tried').waitFor(IN_TIME);
   expect(errors).toEqual([]);
 });
+
+it('says how sure the cost is, the same for the same seed, and takes its contingency into the terms', async () => {
+  const { page, errors } = await openQuestion('What moves it ...');
+  await page.getByRole('link', { name: 'How sure it is' }).click();
+  const answer = page.getByText(/^In 8 of 10 runs “.+” costs \$[\d,.]+ or less\./);
+  await answer.waitFor(IN_TIME);
+  expect(await violationsInBothThemes(page)).toEqual([]);
+  const first = await answer.textContent();
+
+  const seed = page.getByRole('textbox', { name: 'Seed' });
+  const table = page.getByRole('region', { name: /by share of the runs/ });
+  const costs = () => table.getByRole('row').allTextContents();
+  const before = await costs();
+  await seed.fill('12');
+  await page.keyboard.press('Enter');
+  await page.getByText(/runs, seed 12;/).waitFor(IN_TIME);
+  expect(await costs()).not.toEqual(before);
+  await seed.fill('1');
+  await page.keyboard.press('Enter');
+  await page.getByText(/runs, seed 1;/).waitFor(IN_TIME);
+  expect(await answer.textContent()).toBe(first);
+  expect(await costs()).toEqual(before);
+
+  await page.getByRole('combobox', { name: 'Input' }).fill('freight to the client');
+  await page.getByRole('option', { name: /freight to the client/ }).click();
+  await page.getByRole('textbox', { name: 'At the least' }).fill('60');
+  await page.getByRole('textbox', { name: 'Likely' }).fill('85');
+  await page.getByRole('textbox', { name: 'At the most' }).fill('a lot');
+  await page.getByRole('button', { name: 'Add it' }).click();
+  await page.getByText(/cannot be “a lot”/).waitFor();
+  await page.getByRole('textbox', { name: 'At the most' }).fill('300');
+  await page.getByRole('button', { name: 'Add it' }).click();
+  await page.getByRole('button', { name: 'Leave out freight to the client' }).waitFor(IN_TIME);
+
+  await page.getByRole('button', { name: /^Put .+ into the terms, in place of 5\.0/ }).click();
+  await page.getByText('The terms hold this contingency.').waitFor(IN_TIME);
+  expect(errors).toEqual([]);
+});

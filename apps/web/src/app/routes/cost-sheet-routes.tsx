@@ -1,6 +1,7 @@
 import { createRoute, lazyRouteComponent } from '@tanstack/react-router';
 import { comparisonIn } from '../../features/cost-sheets/components/comparison-search.ts';
 import { sensitivityIn, solveIn } from '../../features/cost-sheets/components/question-search.ts';
+import { riskIn } from '../../features/cost-sheets/components/risk-search.ts';
 import { shellRoute } from '../shell-route.tsx';
 
 const costSheetsRoute = createRoute({
@@ -80,6 +81,16 @@ const solveRoute = createRoute({
   ),
 });
 
+const riskRoute = createRoute({
+  getParentRoute: () => shellRoute,
+  path: '/cost-sheets/$sheetId/risk',
+  validateSearch: riskIn,
+  component: lazyRouteComponent(
+    () => import('../../features/cost-sheets/screens/risk-screen.tsx'),
+    'RiskScreen',
+  ),
+});
+
 export const costSheetRoutes = [
   costSheetsRoute,
   newCostSheetRoute,
@@ -88,4 +99,5 @@ export const costSheetRoutes = [
   scenariosRoute,
   sensitivityRoute,
   solveRoute,
+  riskRoute,
 ] as const;

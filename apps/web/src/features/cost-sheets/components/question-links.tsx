@@ -4,6 +4,7 @@ import './question.css';
 const QUESTIONS = [
   { to: '/cost-sheets/$sheetId/sensitivity', words: 'What moves it' },
   { to: '/cost-sheets/$sheetId/solve', words: 'What it takes' },
+  { to: '/cost-sheets/$sheetId/risk', words: 'How sure it is' },
 ] as const;
 
 /** The ways to ask a cost sheet something; the open one is struck with the chalk line. */
