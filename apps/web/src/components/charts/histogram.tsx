@@ -49,7 +49,9 @@ export function Histogram(props: HistogramProps) {
     middle: (place(bin.from) + place(bin.to)) / 2,
     percent: bin.share * 100,
   }));
-  const ends = [place(edges[0] ?? '0'), place(edges.at(-1) ?? '1')];
+  const [first, last] = [place(edges[0] ?? '0'), place(edges.at(-1) ?? '1')];
+  // Drawn to scale, a mark far away would press all bars together.
+  const isDrawn = ({ at }: { readonly at: string }): boolean => place(at) >= first && place(at) <= last;
   const table = {
     heads: [axisLabel, counted, 'Up to here'],
     rows: bins.map(({ from, to, count, share }) => [
@@ -86,7 +88,7 @@ export function Histogram(props: HistogramProps) {
             <svg aria-hidden="true" width="12" height="16">
               <path d="M6 0V16" stroke="var(--ink)" strokeWidth={2} strokeDasharray={DASHES[at % 3]} />
             </svg>
-            {mark.label}
+            {isDrawn(mark) ? mark.label : `${mark.label} lies beyond, at ${write(mark.at)}`}
           </li>
         ))}
       </ul>
@@ -97,7 +99,7 @@ export function Histogram(props: HistogramProps) {
           <XAxis
             dataKey="middle"
             type="number"
-            domain={ends}
+            domain={[first, last]}
             tickFormatter={(at: number) => write(decimal(at).toSignificantDigits(6).toFixed())}
             minTickGap={48}
           />
@@ -148,17 +150,19 @@ export function Histogram(props: HistogramProps) {
             dot={false}
             isAnimationActive={false}
           />
-          {marks.map((mark, at) => (
-            <ReferenceLine
-              key={mark.label}
-              yAxisId="count"
-              x={place(mark.at)}
-              stroke="var(--ink)"
-              strokeWidth={2}
-              strokeDasharray={DASHES[at % 3] ?? ''}
-              ifOverflow="extendDomain"
-            />
-          ))}
+          {marks.map(
+            (mark, at) =>
+              isDrawn(mark) && (
+                <ReferenceLine
+                  key={mark.label}
+                  yAxisId="count"
+                  x={place(mark.at)}
+                  stroke="var(--ink)"
+                  strokeWidth={2}
+                  strokeDasharray={DASHES[at % 3] ?? ''}
+                />
+              ),
+          )}
         </ComposedChart>
       </ResponsiveContainer>
     </ChartFrame>
