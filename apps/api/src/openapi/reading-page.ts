@@ -53,7 +53,8 @@ export function readingPage(): string {
   return `<!doctype html>
 <html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
 <title>Scantling: the API</title><link rel="stylesheet" href="/api/docs.css"></head>
-<body><header><h1>The API</h1><p>The same for programs: <a href="/api/openapi.json">openapi.json</a> (OpenAPI 3.1).
+<body><header><h1>The API</h1><p>The same for programs: <a href="/api/openapi.json">openapi.json</a> (OpenAPI 3.1);
+  the form in which numbers show their working: <a href="/api/schemas/figures.json">figures.json</a> (JSON Schema 2020-12).
 Send <code>Authorization: Bearer sct_...</code>. Decimals are text; <code>?working=true</code> adds how every figure came about.</p></header>
 <nav aria-label="Contents"><ul>${contents}<li><a href="#problems">problems</a></li></ul></nav>
 <main>${tags.map(section).join('\n')}
