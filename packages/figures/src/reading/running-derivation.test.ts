@@ -114,6 +114,13 @@ describe('a running derivation', () => {
     expect(said(divide('Doubled', taken, number('0.5')))).toEqual(['yield 0.72 / 0.5 = 1.44']);
   });
 
+  it('ends where the next sentence would be a name and its value only', () => {
+    const named = scale('Oak as it is', price, number(1));
+    expect(said(sum('Both', 'money/bd ft', [named, price]))).toEqual([
+      'Oak as it is 7.80 money/bd ft + Oak 7.80 money/bd ft = 15.60 money/bd ft',
+    ]);
+  });
+
   it('names a subject once', () => {
     const of = (label: string, value: number) =>
       input({ key: label, label: `Table saw: ${label}`, unit: 'money', value, currency: 'USD', source });

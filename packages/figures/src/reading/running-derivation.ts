@@ -23,6 +23,8 @@ interface Sentence {
   readonly text: string;
   /** What may be read on from: a figure named in it whose own working was not. */
   readonly next: FigureNode | undefined;
+  /** A name and a value: nothing was done on the way to it. */
+  readonly isBare?: boolean;
 }
 
 /** "Table saw" of "Table saw: life in hours"; '' where a label names no subject. */
@@ -67,7 +69,8 @@ class Reader {
   /** A figure by its own operation alone: the start of a run, or all there is to say. */
   #whole(node: FigureNode): Sentence {
     const inputs = sentInputs(this.#table, node);
-    if (node.how === undefined || inputs.length === 0) return { text: this.#name(node), next: undefined };
+    if (node.how === undefined || inputs.length === 0)
+      return { text: this.#name(node), next: undefined, isBare: true };
     const { operation, settings = {} } = node.how;
     if (operation !== 'sum') {
       const text = OPERATIONS[operation].phrase(inputs.map(this.#name), settings);
@@ -129,7 +132,9 @@ export function runningDerivation(table: FigureTable, id: string, read: ValueRea
     sentences.join('').length < LETTERS_THAT_SUFFICE
   ) {
     const start: string = sentences.length === 0 ? '' : `${reader.label(node)}: `;
-    const { text, next }: Sentence = reader.sentence(node);
+    const { text, next, isBare = false }: Sentence = reader.sentence(node);
+    // The sentence before has said all that a mere name and value would say again.
+    if (isBare && sentences.length > 0) break;
     sentences.push(start + text);
     node = next;
   }
