@@ -54,7 +54,7 @@ describe('the form of figures', () => {
       const { body } = await test.request
         .post(`${machineHourRate.path}?working=${working}`)
         .set(test.as('read-only'))
-        .send(machineHourRate.example.body)
+        .send(machineHourRate.body.parse(machineHourRate.example.body))
         .expect(200);
       expect(Object.values(body.figures).some((node) => Object.hasOwn(Object(node), 'how'))).toBe(
         working === 'true',

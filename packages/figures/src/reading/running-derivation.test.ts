@@ -116,8 +116,8 @@ describe('a running derivation', () => {
 
   it('ends where the next sentence would be a name and its value only', () => {
     const named = scale('Oak as it is', price, number(1));
-    expect(said(sum('Both', 'money/bd ft', [named, price]))).toEqual([
-      'Oak as it is 7.80 money/bd ft + Oak 7.80 money/bd ft = 15.60 money/bd ft',
+    expect(said(sum('All', 'money/bd ft', [named, price, price, price]))).toEqual([
+      `Oak as it is 7.80 money/bd ft${' + Oak 7.80 money/bd ft'.repeat(3)} = 31.20 money/bd ft`,
     ]);
   });
 
