@@ -44,10 +44,11 @@ export function Histogram(props: HistogramProps) {
     count,
     share: cumulative[at] ?? 0,
   }));
-  const data = bins.map((bin) => ({
+  // Points stand in the middle of their bar, where half of it has been counted.
+  const data = bins.map((bin, at) => ({
     ...bin,
     middle: (place(bin.from) + place(bin.to)) / 2,
-    percent: bin.share * 100,
+    percent: ((bin.share + (cumulative[at - 1] ?? 0)) / 2) * 100,
   }));
   const [first, last] = [place(edges[0] ?? '0'), place(edges.at(-1) ?? '1')];
   // Drawn to scale, a mark far away would press all bars together.
