@@ -30,7 +30,7 @@ afterAll(async () => {
 
 const bring = (name: string, lines: readonly string[]): Promise<void> =>
   page
-    .locator('input[type=file]')
+    .locator('input[type=file][accept*=".csv"]')
     .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(lines.join('\r\n')) });
 
 /** Says which of the file's columns is ours. */

@@ -63,6 +63,7 @@ describe('who may call what', () => {
       'solve-cost-sheet',
       'try-cost-sheet',
       'work-out-quote-draft',
+      'work-out-risk',
       'work-out-sensitivity',
       'work-out-what-if',
     ];
